@@ -1,0 +1,28 @@
+package padwright.cover;
+
+import java.util.List;
+
+/**
+ * What wrapping the cut cover back on to the pad showed.
+ *
+ * @param proved nothing failed
+ * @param bareArea of face and sides left bare, mm2
+ * @param leastTurnUnder shortest covering on the back, mm
+ * @param leastHiding least distance on a wall of a raw edge from the fold that hides it, mm;
+ *     infinite where no raw edge lies on a wall
+ * @param worstEase largest part of its length that covering is eased by, a fraction
+ * @param worstFlapStrain of a folded flap that is out of sight, a fraction
+ * @param failures what failed, in plain words
+ */
+public record WrapReport(
+    boolean proved,
+    double bareArea,
+    double leastTurnUnder,
+    double leastHiding,
+    double worstEase,
+    double worstFlapStrain,
+    List<String> failures) {
+  public WrapReport {
+    failures = List.copyOf(failures);
+  }
+}

@@ -1,0 +1,218 @@
+package padwright.design;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A pad whose covering is pulled over foam and stapled to the back of a base board: what the maker
+ * asked for, with gaps where a default is to be taken. All lengths in mm.
+ */
+public record WrappedPad(
+    String id,
+    String name,
+    Kind kind,
+    int quantity,
+    int mirrored,
+    Side front,
+    Base base,
+    List<FoamLayer> foam,
+    Optional<WaddingLayer> wadding,
+    EdgeShape edge,
+    Cover cover,
+    Corners corners,
+    Staples staples,
+    Host host,
+    DustCover dustCover)
+    implements PaddedPart {
+  public WrappedPad {
+    foam = List.copyOf(foam);
+  }
+
+  /** What the part is for: it sets the order of driving staples. */
+  public enum Kind {
+    FOREARM_REST,
+    STOOL_TOP,
+    SEAT,
+    PANEL,
+    ARMREST,
+    KNEELER,
+    PAD
+  }
+
+  /** A side of the part, seen from its face with the front at the bottom. */
+  public enum Side {
+    FRONT,
+    RIGHT,
+    BACK,
+    LEFT
+  }
+
+  /** What the outline's size is the size of. */
+  public enum SizeMeaning {
+    FINISHED,
+    OPENING,
+    BOARD
+  }
+
+  /** What stands beside a side. */
+  public enum Neighbour {
+    /** Nothing: the middle of the covered side lies on the size. */
+    FREE,
+    /** Touches what is beside it: the thickest place of the side lies on the size. */
+    BUTTING,
+    /** The thickest place of the side stays the clearance away from the size. */
+    KEEP_CLEAR
+  }
+
+  /**
+   * The base board.
+   *
+   * @param outline its shape; the size is what {@code size} says
+   * @param sides what stands beside front, right, back, left (in that order); four entries
+   * @param clearance gap per keep-clear side
+   * @param thickness nominal
+   * @param measured what a caliper said; replaces the tolerance's lower limit
+   * @param backArris radius on the back arris, 0 = left sharp
+   */
+  public record Base(
+      OutlineShape outline,
+      SizeMeaning size,
+      List<Neighbour> sides,
+      OptionalDouble clearance,
+      String board,
+      double thickness,
+      OptionalDouble measured,
+      double backArris,
+      List<Hole> holes) {
+    public Base {
+      sides = List.copyOf(sides);
+      holes = List.copyOf(holes);
+    }
+  }
+
+  /** A hole in the base, x and y from the middle of the outline's bounding box, from the face. */
+  public record Hole(double x, double y, double diameter) {}
+
+  /**
+   * A foam layer, from the board upwards.
+   *
+   * @param overhang beyond the base outline; negative = stepped back; empty = the default
+   */
+  public record FoamLayer(String foam, double thickness, OptionalDouble overhang) {}
+
+  /** The wadding; thickness is the compressed one, empty = the catalogue's. */
+  public record WaddingLayer(String wadding, OptionalDouble thickness, boolean overSides) {}
+
+  /**
+   * The covering and how it is cut.
+   *
+   * @param thickness empty = the catalogue's
+   * @param turnUnder covering folded on to the back, at the trim line
+   * @param grip what is left beyond the trim line for fingers or pliers
+   * @param stretchAlong length taken off for stretch along the covering's warp, 0.03 = 3 %
+   * @param stretchAcross the same across the warp
+   * @param warpAlongWidth the warp runs front to back instead of left to right
+   */
+  public record Cover(
+      String covering,
+      OptionalDouble thickness,
+      OptionalDouble turnUnder,
+      OptionalDouble grip,
+      double stretchAlong,
+      double stretchAcross,
+      boolean warpAlongWidth) {}
+
+  /**
+   * How corners are folded.
+   *
+   * @param treatments one for all corners, or one per corner starting front left, anticlockwise
+   *     seen from the face
+   * @param reliefStop how far a relief cut stops short of the fold that hides it
+   * @param pleatDepth depth of one pleat at a rounded corner
+   */
+  public record Corners(
+      List<Treatment> treatments, OptionalDouble reliefStop, OptionalDouble pleatDepth) {
+    public Corners {
+      treatments = List.copyOf(treatments);
+    }
+  }
+
+  /** A way to fold a corner. */
+  public enum Treatment {
+    AUTO,
+    SINGLE_PLEAT,
+    DOUBLE_PLEAT,
+    MITRED_END,
+    EASED,
+    PLEATS,
+    NOTCHES
+  }
+
+  /**
+   * The staples.
+   *
+   * @param staple catalogue series; empty = the first in the catalogue
+   * @param leg nominal leg; empty = the longest that passes
+   * @param pull of the covering on a side, N per mm, when the maker has a figure for it
+   */
+  public record Staples(
+      Optional<String> staple,
+      OptionalDouble leg,
+      OptionalDouble spacing,
+      OptionalDouble edgeDistance,
+      OptionalDouble pull) {}
+
+  /** How the finished part is held. */
+  public enum Fixing {
+    NONE,
+    SCREWS,
+    TAPE
+  }
+
+  /** The surface of what it is fixed to. */
+  public enum Finish {
+    BARE,
+    LACQUERED,
+    WAXED,
+    OILED
+  }
+
+  /**
+   * What the part is fixed to.
+   *
+   * @param thickness of the host that a screw passes from behind; empty where not given
+   * @param screw catalogue name; empty = the first in the catalogue
+   * @param screwLength empty = the longest that passes
+   */
+  public record Host(
+      Fixing fixing,
+      OptionalDouble thickness,
+      Finish finish,
+      Optional<String> screw,
+      OptionalDouble screwLength,
+      List<Hole> positions) {
+    public Host {
+      positions = List.copyOf(positions);
+    }
+
+    public static Host none() {
+      return new Host(
+          Fixing.NONE,
+          OptionalDouble.empty(),
+          Finish.BARE,
+          Optional.empty(),
+          OptionalDouble.empty(),
+          List.of());
+    }
+  }
+
+  /**
+   * The cloth over the staples on the back.
+   *
+   * @param wanted whether there is one
+   * @param inset its finished edge inside the base's edge
+   * @param turn its own edge turned under
+   */
+  public record DustCover(boolean wanted, OptionalDouble inset, OptionalDouble turn) {}
+}

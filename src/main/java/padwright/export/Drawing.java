@@ -1,0 +1,80 @@
+package padwright.export;
+
+import java.util.List;
+import padwright.geometry.Bounds;
+import padwright.geometry.Path;
+import padwright.geometry.Vec2;
+
+/**
+ * A drawing at full size, free of any file format: the SVG and PDF writers both draw from it, so
+ * that they cannot disagree. mm, y up, already mirrored where the sheet is to be read mirrored
+ * (text never is).
+ *
+ * @param extent what the drawing needs, labels included
+ */
+public record Drawing(String title, Bounds extent, List<Item> items) {
+  public Drawing {
+    items = List.copyOf(items);
+  }
+
+  /** One thing to draw. */
+  public sealed interface Item {}
+
+  /** A line in one of the styles. */
+  public record Stroke(Path path, LineStyle style) implements Item {}
+
+  /** A filled closed path; grey 0 = black, 1 = white. */
+  public record Fill(Path path, double grey) implements Item {}
+
+  /**
+   * Text.
+   *
+   * @param at where the anchor of the baseline is
+   * @param height of a capital letter's body (font size), mm
+   * @param angle of the baseline, radians
+   */
+  public record Text(Vec2 at, double height, double angle, Anchor anchor, boolean bold, String text)
+      implements Item {}
+
+  /** Which end of the text is at its point. */
+  public enum Anchor {
+    START,
+    MIDDLE,
+    END
+  }
+
+  /** Line styles; black alone is enough to tell them apart. Widths and dashes in mm. */
+  public enum LineStyle {
+    CUT(0.2),
+    RELIEF(0.35),
+    TRIM(0.2, 8, 2, 1, 2),
+    FOLD(0.2, 4, 2),
+    CREASE(0.2, 2, 2),
+    STAPLE(0.2, 0.6, 1.6),
+    STAPLE_BODY(0.6),
+    CENTRE(0.15, 12, 2, 3, 2),
+    OUTLINE(0.15, 1.5, 1.5),
+    FRONT(0.8),
+    DIMENSION(0.15),
+    ARROW(0.35),
+    FRAME(0.1),
+    CHECK(0.25);
+
+    private final double width;
+    private final double[] dashes;
+
+    LineStyle(double width, double... dashes) {
+      this.width = width;
+      this.dashes = dashes;
+    }
+
+    public double width() {
+      return width;
+    }
+
+    /** Dash and gap lengths; empty for a full line. */
+    public double[] dashes() {
+      return dashes.clone();
+    }
+  }
+}

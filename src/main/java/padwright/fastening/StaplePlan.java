@@ -1,0 +1,46 @@
+package padwright.fastening;
+
+import java.util.List;
+import padwright.geometry.Vec2;
+
+/**
+ * Where staples go, in driving order, and which legs serve.
+ *
+ * @param positions numbered from 1 in the order of the list
+ * @param leg the nominal leg planned with; 0 where none passes and none was asked for
+ * @param largestGap largest distance between neighbours on a side
+ * @param legs every leg of the catalogue with its verdict
+ */
+public record StaplePlan(
+    List<Position> positions, double leg, double largestGap, List<LegVerdict> legs) {
+  public StaplePlan {
+    positions = List.copyOf(positions);
+    legs = List.copyOf(legs);
+  }
+
+  /**
+   * One staple, in the frame of the base seen from the face.
+   *
+   * @param angle direction of its crown, radians
+   * @param side name of the side it is on
+   * @param corner driven when the corner is made
+   */
+  public record Position(Vec2 at, double angle, String side, boolean corner, int layers) {}
+
+  /**
+   * What one leg would do.
+   *
+   * @param staple the series it belongs to
+   * @param verdict "passes", or why not
+   */
+  public record LegVerdict(
+      String staple,
+      double leg,
+      double penetration,
+      double margin,
+      double hold,
+      double cornerMargin,
+      double cornerHold,
+      boolean passes,
+      String verdict) {}
+}

@@ -1,0 +1,43 @@
+package padwright.pattern;
+
+import java.util.List;
+import java.util.Optional;
+import padwright.cover.CoverPlan;
+import padwright.cover.WrapReport;
+import padwright.design.Finding;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad;
+import padwright.fastening.Mounting;
+import padwright.fastening.StaplePlan;
+import padwright.shape.PadShape;
+
+/**
+ * Everything the program works out for one part.
+ *
+ * @param asked what the maker wrote
+ * @param spec the same with every gap filled
+ */
+public record PartResult(
+    WrappedPad asked,
+    PadSpec spec,
+    PadShape shape,
+    CoverPlan cover,
+    WrapReport wrap,
+    StaplePlan staples,
+    Mounting mounting,
+    Figures figures,
+    List<PatternPiece> pieces,
+    List<Finding> findings) {
+  public PartResult {
+    pieces = List.copyOf(pieces);
+    findings = List.copyOf(findings);
+  }
+
+  public boolean stopped() {
+    return findings.stream().anyMatch(f -> f.level() == Finding.Level.STOP);
+  }
+
+  public Optional<PatternPiece> piece(PatternPiece.Kind kind) {
+    return pieces.stream().filter(p -> p.kind() == kind).findFirst();
+  }
+}

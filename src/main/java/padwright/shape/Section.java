@@ -1,0 +1,43 @@
+package padwright.shape;
+
+import java.util.List;
+import padwright.geometry.Path;
+
+/**
+ * The pad cut across its edge, in the plane of the outward normal: x outwards from the base
+ * outline, y up from the back of the board (so y here is the pad's z). mm.
+ *
+ * @param layers from the board upwards, as built, before the covering is pulled over
+ * @param taut the covering pulled over them
+ * @param boardThickness nominal
+ * @param foamHeight sum of the foam layers
+ * @param top height of the face before the covering, over the back of the board
+ * @param greatestX how far the built-up section reaches beyond the base outline, without the
+ *     covering; 0 when flush, never negative
+ */
+public record Section(
+    List<Layer> layers,
+    TautPath taut,
+    double boardThickness,
+    double foamHeight,
+    double top,
+    double greatestX) {
+  public Section {
+    layers = List.copyOf(layers);
+  }
+
+  /** What a layer is. */
+  public enum LayerKind {
+    BOARD,
+    FOAM,
+    WADDING
+  }
+
+  /**
+   * One layer of the section, cut off some way inside the edge.
+   *
+   * @param shape closed, in section coordinates
+   * @param overhang of its edge beyond the base outline
+   */
+  public record Layer(LayerKind kind, String name, double thickness, double overhang, Path shape) {}
+}
