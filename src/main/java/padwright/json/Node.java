@@ -1,5 +1,6 @@
 package padwright.json;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -10,7 +11,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import padwright.measure.InputRefused;
+import padwright.measure.Length;
+import padwright.measure.LengthUnit;
 import padwright.measure.Nearest;
+import padwright.measure.Printable;
 
 /**
  * One JSON value with its place. Asking for it as something it is not throws {@link InputRefused}
@@ -207,6 +211,33 @@ public final class Node {
     return found;
   }
 
+  /** The number as it stands in the file, digit for digit, such as {@code 12.50}. */
+  public BigDecimal exact() {
+    require(Kind.NUMBER, "Write a number without quotes, such as 12.5");
+    try {
+      return new BigDecimal(text);
+    } catch (NumberFormatException e) {
+      // Only an exponent beyond an int's range gets here, and only a negative one.
+      throw refuse(shown() + " is too small to tell from zero", "Write 0");
+    }
+  }
+
+  /**
+   * A length in mm, written as a number in {@code plain} units or as text with its own unit; at
+   * most {@link Length#LARGEST} either way.
+   */
+  public double length(LengthUnit plain) {
+    if (kind != Kind.STRING) {
+      require(Kind.NUMBER, "Write a length, such as 12 or \"1 1/4 in\"");
+    }
+    try {
+      return kind == Kind.STRING ? Length.parse(text, plain) : Length.of(exact(), plain);
+    } catch (InputRefused e) {
+      // Already placed where the number itself could not be read.
+      throw e.path().isEmpty() ? refuse(e.problem(), e.remedy()) : e;
+    }
+  }
+
   /** A whole number from {@code least} to {@code most}, both included. */
   public int integer(int least, int most) {
     double found = number();
@@ -254,7 +285,7 @@ public final class Node {
   }
 
   private static String clip(String s) {
-    return s.length() <= SHOWN ? s : s.substring(0, SHOWN) + "...";
+    return Printable.shortened(s, SHOWN);
   }
 
   private static String plain(double v) {

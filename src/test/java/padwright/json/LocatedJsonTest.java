@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import padwright.measure.InputRefused;
+import padwright.measure.LengthUnit;
 
 class LocatedJsonTest {
   @TempDir Path folder;
@@ -235,5 +236,22 @@ class LocatedJsonTest {
     assertThat(refusal(() -> all.array(3, 5)).problem()).isEqualTo("the list has 2 items");
     assertThat(refusal(() -> LocatedJson.parse("a", "{}").require("id")).problem())
         .isEqualTo("the field \"id\" is missing");
+  }
+
+  @Test
+  void aLengthIsANumberInTheFilesUnitsOrTextWithItsOwn() {
+    // International inch of 1959: exactly 25.4 mm.
+    List<Node> items =
+        LocatedJson.parse(
+                "a", "[1.25, \"1 1/4 in\", \"12 mm\", \"3 turnips\", true, 1e9, 1e-99999999999]")
+            .array();
+    assertThat(items.get(0).length(LengthUnit.INCH)).isEqualTo(31.75);
+    assertThat(items.get(0).length(LengthUnit.MM)).isEqualTo(1.25);
+    assertThat(items.get(1).length(LengthUnit.MM)).isEqualTo(31.75);
+    assertThat(items.get(2).length(LengthUnit.INCH)).isEqualTo(12);
+    for (int i = 3; i < items.size(); i++) {
+      Node node = items.get(i);
+      assertThat(refusal(() -> node.length(LengthUnit.MM)).path()).isEqualTo("$[" + i + "]");
+    }
   }
 }
