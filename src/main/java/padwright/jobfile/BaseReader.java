@@ -113,6 +113,10 @@ final class BaseReader {
 
   private double radius(Node node, double most) {
     double radius = lengths.mm(node, 0, Limits.LARGEST);
+    if (radius > 0 && radius < Limits.LEAST_RADIUS) {
+      throw node.refuse(
+          node.shown() + " is too small a radius to make", "Write 0 for a sharp corner");
+    }
     if (radius > most + Limits.ROUNDING) {
       throw node.refuse(
           node.shown() + " is too large a radius for this rectangle",

@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import padwright.design.Units;
 import padwright.json.Node;
-import padwright.measure.InputRefused;
-import padwright.measure.Length;
 import padwright.measure.LengthUnit;
 
 /**
@@ -29,7 +27,7 @@ final class Lengths {
 
   /** A length from {@code least} to {@code most} mm, both included. */
   double mm(Node node, double least, double most) {
-    double mm = mm(node);
+    double mm = node.length(unit);
     if (mm < least) {
       throw node.refuse(
           node.shown() + tooSmall(mm, least), "Give a length from " + range(least, most));
@@ -46,20 +44,6 @@ final class Lengths {
     return node.isPresent()
         ? OptionalDouble.of(mm(node.get(), least, most))
         : OptionalDouble.empty();
-  }
-
-  private double mm(Node node) {
-    if (node.kind() != Node.Kind.NUMBER && node.kind() != Node.Kind.STRING) {
-      throw node.refuse(
-          node.shown() + " is not a length", "Write a number, or a text such as \"1 1/4 in\"");
-    }
-    try {
-      return node.kind() == Node.Kind.NUMBER
-          ? Length.of(node.number(), unit)
-          : Length.parse(node.string(), unit);
-    } catch (InputRefused r) {
-      throw node.refuse(r.problem(), r.remedy());
-    }
   }
 
   private static String tooSmall(double mm, double least) {

@@ -21,6 +21,12 @@ final class Limits {
   static final double MOST_FOAM = 500;
   static final int MOST_LAYERS = 20;
 
+  /** A rounding smaller than this cannot be cut; "square" says it better. */
+  static final double LEAST_EDGE = 0.1;
+
+  /** A smaller corner radius than this cannot be sawn or sanded on purpose; 0 is a sharp corner. */
+  static final double LEAST_RADIUS = 0.1;
+
   static final double LEAST_WADDING = 0.05;
   static final double MOST_WADDING = 100;
 

@@ -128,7 +128,7 @@ final class PartReader {
     }
     String shape = Fields.single(node, "round", "bevel");
     Node size = node.require(shape);
-    double mm = lengths.mm(size, Double.MIN_VALUE, Limits.MOST_FOAM);
+    double mm = lengths.mm(size, Limits.LEAST_EDGE, Limits.MOST_FOAM);
     if (mm > foamHeight + Limits.ROUNDING) {
       throw size.refuse(
           size.shown() + " is more than the foam's " + lengths.shown(foamHeight),
