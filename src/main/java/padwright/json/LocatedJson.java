@@ -200,8 +200,8 @@ public final class LocatedJson {
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       boolean carried =
-          c >= 0x20 && c <= 0xD7FF
-              || c >= 0xE000 && c <= 0xFFFD
+          (c >= 0x20 && c <= 0xD7FF)
+              || (c >= 0xE000 && c <= 0xFFFD)
               || c >= 0x10000
               || c == '\t'
               || c == '\n'
