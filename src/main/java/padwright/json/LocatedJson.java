@@ -38,6 +38,19 @@ public final class LocatedJson {
 
   private static final int MAX_NUMBER = 100;
 
+  /** Shared because making one costs more than reading a small file; it is never reconfigured. */
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  // One more than ours, so that our own message comes first.
+                  .maxNestingDepth(MAX_DEPTH + 1)
+                  .maxStringLength(MAX_STRING)
+                  .maxNameLength(MAX_STRING)
+                  .maxNumberLength(MAX_NUMBER)
+                  .build())
+          .build();
+
   private final String file;
   private final String text;
   private int values;
@@ -103,18 +116,7 @@ public final class LocatedJson {
   }
 
   private Node document() {
-    JsonFactory factory =
-        JsonFactory.builder()
-            .streamReadConstraints(
-                StreamReadConstraints.builder()
-                    // One more than ours, so that our own message comes first.
-                    .maxNestingDepth(MAX_DEPTH + 1)
-                    .maxStringLength(MAX_STRING)
-                    .maxNameLength(MAX_STRING)
-                    .maxNumberLength(MAX_NUMBER)
-                    .build())
-            .build();
-    try (JsonParser parser = factory.createParser(text)) {
+    try (JsonParser parser = FACTORY.createParser(text)) {
       parser.nextToken();
       Node root = value(parser, null, null, parser.currentTokenLocation().getLineNr(), 0);
       if (parser.nextToken() != null) {
@@ -195,15 +197,21 @@ public final class LocatedJson {
 
   /** Whether XML 1.0 (section 2.2) can carry the text: no control characters, no half pairs. */
   private static boolean printable(String s) {
-    return s.codePoints()
-        .allMatch(
-            c ->
-                c == '\t'
-                    || c == '\n'
-                    || c == '\r'
-                    || c >= 0x20 && c <= 0xD7FF
-                    || c >= 0xE000 && c <= 0xFFFD
-                    || c >= 0x10000);
+    for (int i = 0; i < s.length(); ) {
+      int c = s.codePointAt(i);
+      boolean carried =
+          (c >= 0x20 && c <= 0xD7FF)
+              || (c >= 0xE000 && c <= 0xFFFD)
+              || c >= 0x10000
+              || c == '\t'
+              || c == '\n'
+              || c == '\r';
+      if (!carried) {
+        return false;
+      }
+      i += Character.charCount(c);
+    }
+    return true;
   }
 
   private InputRefused at(JsonParser p, String problem, String remedy) {
