@@ -34,7 +34,7 @@ final class PieceNotes {
     lines.add(header.partName());
     lines.add(count(hand));
     lines.add(piece.material() + ", " + thickness());
-    lines.add("cut size " + size(piece.length()) + " x " + size(piece.width()));
+    lines.add("cut size " + size());
     lines.add(sideUp());
     String job = header.jobTitle();
     lines.add(job.isEmpty() ? header.date() : job + ", " + header.date());
@@ -78,16 +78,17 @@ final class PieceNotes {
   }
 
   /** A base must go into its place, a cover must reach: neither is rounded the wrong way. */
-  private String size(double mm) {
+  private String size() {
     Rounding way =
         switch (piece.kind()) {
           case BASE, PACKING -> Rounding.DOWN;
           case COVER, DUST_COVER -> Rounding.UP;
           case FOAM, WADDING -> Rounding.NEAREST;
         };
-    return header.units() == Units.MM
-        ? LengthText.in(LengthUnit.MM, mm, way)
-        : LengthText.in(LengthUnit.INCH, mm, way);
+    LengthUnit unit = header.units() == Units.MM ? LengthUnit.MM : LengthUnit.INCH;
+    String length = LengthText.in(unit, piece.length(), way);
+    String bare = length.substring(0, length.length() - unit.mark().length() - 1);
+    return bare + " x " + LengthText.in(unit, piece.width(), way);
   }
 
   private String thickness() {
