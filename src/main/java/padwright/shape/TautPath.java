@@ -1,9 +1,11 @@
 package padwright.shape;
 
 import padwright.geometry.Path;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
 
 /**
- * The covering pulled tight over a section: from the flat top over the edge, down the side, round
+ * The covering pulled taut over a section: from the flat top over the edge, down the side, round
  * the back arris and in along the back. Section coordinates, mm.
  *
  * @param hull the surface it lies on
@@ -14,5 +16,34 @@ import padwright.geometry.Path;
  * @param developed D: length of the neutral line less the start's distance inside the outline
  * @param backStart path length, counted as D is, at which the covering lies flat on the back
  */
-public record TautPath(
-    Path hull, Path neutral, double startX, double developed, double backStart) {}
+public record TautPath(Path hull, Path neutral, double startX, double developed, double backStart) {
+
+  /**
+   * The neutral line's point at path length {@code s}, counted from the base outline's line on the
+   * top. Beyond the end it goes on along the back, before the start along the top.
+   */
+  public Vec2 at(double s) {
+    double left = s - startX;
+    if (left <= 0) {
+      return neutral.start().plus(new Vec2(left, 0));
+    }
+    for (Segment piece : neutral.segments()) {
+      double l = piece.length();
+      if (left <= l) {
+        return piece.pointAt(left / l);
+      }
+      left -= l;
+    }
+    return neutral.end().plus(new Vec2(-left, 0));
+  }
+
+  /** Distance out from the base outline in plan at path length {@code s}. */
+  public double out(double s) {
+    return at(s).x();
+  }
+
+  /** Surplus of flat over wrapped length for each radian that the outline turns: s - x(s). */
+  public double surplus(double s) {
+    return s - out(s);
+  }
+}
