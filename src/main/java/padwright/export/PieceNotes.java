@@ -104,11 +104,16 @@ final class PieceNotes {
 
   /** Without noughts that say nothing: 12 mm, 1.2 mm. */
   static String plain(double mm) {
-    String s = LengthText.mmNumber(mm, THICKNESS_DIGITS, Rounding.NEAREST);
-    while (s.endsWith("0")) {
-      s = s.substring(0, s.length() - 1);
+    return plainNumber(mm) + " mm";
+  }
+
+  static String plainNumber(double value) {
+    String s = LengthText.mmNumber(value, THICKNESS_DIGITS, Rounding.NEAREST);
+    int end = s.length();
+    while (s.charAt(end - 1) == '0') {
+      end--;
     }
-    return (s.endsWith(".") ? s.substring(0, s.length() - 1) : s) + " mm";
+    return s.substring(0, s.charAt(end - 1) == '.' ? end - 1 : end);
   }
 
   /** What the grain arrow is called. */

@@ -16,6 +16,25 @@ class LookTest {
     save(dir, "cover600", PieceDrawing.of(Pieces.HEADER, Pieces.cover(600, 60, 57.57, false)));
     save(dir, "cover400", PieceDrawing.of(Pieces.HEADER, Pieces.cover(400, 380, 80, true)));
     save(dir, "round320", PieceDrawing.of(Pieces.HEADER, Pieces.round(320, 70, true)));
+    save(dir, "sec-a", Sections.rest(new padwright.design.EdgeShape.Round(6), 3, 0));
+    save(dir, "sec-b", Sections.rest(new padwright.design.EdgeShape.FullRound(), -4, 6));
+    padwright.design.PadSpec big =
+        Sections.spec(
+            18,
+            java.util.List.of(
+                new padwright.shape.Stack.Layer(50, 6), new padwright.shape.Stack.Layer(50, 12)),
+            new padwright.design.EdgeShape.Bevel(15),
+            8,
+            1.6,
+            45);
+    save(
+        dir,
+        "sec-c",
+        SectionDrawing.of(
+            Pieces.HEADER,
+            Sections.section(big),
+            big,
+            new SectionDrawing.Facts(18 + 100 + 8 + 1.6, 1.6, 12, 10.4, 6.7)));
     long t = 0;
     for (int k = 0; k < 5; k++) {
       t = System.nanoTime();
