@@ -1,5 +1,7 @@
 package padwright.shape;
 
+import java.util.ArrayList;
+import java.util.List;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -40,6 +42,32 @@ public record TautPath(Path hull, Path neutral, double startX, double developed,
   /** Distance out from the base outline in plan at path length {@code s}. */
   public double out(double s) {
     return at(s).x();
+  }
+
+  /** Path length at which the last bend, round the back arris, begins. */
+  public double wallEnd() {
+    Segment bend = neutral.segments().get(Math.max(0, neutral.segments().size() - 2));
+    return bend.isArc() ? backStart - bend.length() : backStart;
+  }
+
+  /**
+   * Path lengths at which the path starts, ends, or passes from one straight or round piece to the
+   * next, with the round pieces cut into {@code perArc} equal parts; ends where the back begins.
+   */
+  public List<Double> breaks(int perArc) {
+    List<Double> at = new ArrayList<>();
+    at.add(startX);
+    double s = startX;
+    List<Segment> pieces = neutral.segments();
+    for (int i = 0; i < pieces.size() - 1; i++) {
+      Segment piece = pieces.get(i);
+      int parts = piece.isArc() ? perArc : 1;
+      for (int k = 1; k <= parts; k++) {
+        at.add(s + piece.length() * k / parts);
+      }
+      s += piece.length();
+    }
+    return at;
   }
 
   /** Surplus of flat over wrapped length for each radian that the outline turns: s - x(s). */
