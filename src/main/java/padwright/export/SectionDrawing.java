@@ -244,10 +244,7 @@ public final class SectionDrawing {
             at(x - w, foot), at(x + w, foot), at(x + w, shoulder), at(x, tip), at(x - w, shoulder));
     items.add(new Fill(leg, 1));
     items.add(new Stroke(leg, LineStyle.SOLID));
-    sizes.add(
-        at(x, tip),
-        true,
-        "board left under the point: " + thickness(facts.margin) + " where the board is thinnest");
+    sizes.add(at(x, tip), true, thickness(facts.margin) + " of board left under the point");
     sizes.add(
         at(x, foot / 2 + tip / 2 - Math.max(0, tip) / 4),
         true,
@@ -361,12 +358,17 @@ public final class SectionDrawing {
     for (Item i : items) {
       b = b.union(bounds(i));
     }
-    List<String> notes =
-        List.of(
-            "scale " + scaleText() + "; read sizes, do not measure them here",
-            "cover, per side: "
-                + size(section.taut().developed())
-                + " from the base's edge on the top, over and round, to the end of the turn-under");
+    List<String> notes = new ArrayList<>();
+    notes.add("scale " + scaleText() + "; read the sizes, do not measure them here");
+    notes.add(
+        "cover, per side: "
+            + size(section.taut().developed())
+            + " from the base's edge on the top, over and round, to the end of the turn-under");
+    if (facts.leg > 0) {
+      notes.add(
+          "the board left under the point is counted where the board is thinnest: "
+              + thickness(spec.leastThickness()));
+    }
     NoteBlock block = NoteBlock.of(header.partName() + ": section across the edge", notes, 1);
     Vec2 middle = new Vec2(b.minX() + block.width() / 2, b.minY() - 7 - block.height() / 2);
     items.addAll(block.drawn(new Box(middle, block.width(), block.height(), 0)));
