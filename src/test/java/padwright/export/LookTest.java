@@ -16,8 +16,8 @@ class LookTest {
     save(dir, "cover600", PieceDrawing.of(Pieces.HEADER, Pieces.cover(600, 60, 57.57, false)));
     save(dir, "cover400", PieceDrawing.of(Pieces.HEADER, Pieces.cover(400, 380, 80, true)));
     save(dir, "round320", PieceDrawing.of(Pieces.HEADER, Pieces.round(320, 70, true)));
-    save(dir, "sec-a", Sections.rest(new padwright.design.EdgeShape.Bevel(6), 3, 0));
-    save(dir, "sec-b", Sections.rest(new padwright.design.EdgeShape.Round(6), 0, 0));
+    save(dir, "sec-a", Sections.rest(new padwright.design.EdgeShape.Round(6), 3, 0));
+    save(dir, "sec-b", Sections.rest(new padwright.design.EdgeShape.FullRound(), -4, 6));
     padwright.design.PadSpec big =
         Sections.spec(
             18,
