@@ -58,11 +58,10 @@ public final class CornerDiagram {
   private static Drawing of(PartHeader header, PartResult result, List<CornerPlan> group) {
     CornerPlan plan = group.get(0);
     CornerSolid corner = CornerSolid.of(result, plan);
-    double near = plan.radius() + corner.reach() * 0.85;
     List<StapleBar> bars = new ArrayList<>();
     int layers = 0;
     for (Position p : result.staples().positions()) {
-      if (p.at().distance(plan.apex()) < near) {
+      if (corner.shows(p.at())) {
         bars.add(new StapleBar(p.at(), p.angle()));
         layers = Math.max(layers, p.layers());
       }
@@ -75,8 +74,20 @@ public final class CornerDiagram {
             ? new SharpPictures(corner).scenes(bars)
             : new RoundPictures(corner).scenes(bars));
     List<String> sentences =
-        new CornerWords(corner, header.units(), result.spec().cornerClear(), layers).sentences();
+        new CornerWords(corner, header.units(), clear(result, corner), layers).sentences();
     return sheet(header, group, scenes, sentences);
+  }
+
+  /** How far from the corner the under strip is stapled first: at most a quarter of its side. */
+  private static double clear(PartResult result, CornerSolid corner) {
+    double clear = result.spec().cornerClear();
+    List<String> names = result.shape().sideNames();
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).equals(corner.under())) {
+        clear = Math.min(clear, result.shape().outline().segments().get(i).length() / 4);
+      }
+    }
+    return clear;
   }
 
   private static Drawing sheet(

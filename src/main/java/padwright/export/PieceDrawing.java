@@ -65,8 +65,12 @@ public final class PieceDrawing {
     sheet.line(shown.cutLine(), LineStyle.CUT);
     shown.innerCuts().forEach(p -> sheet.line(p, LineStyle.INNER_CUT));
     for (LineMark l : shown.lines()) {
-      sheet.line(l.path(), STYLES.get(l.kind()));
-      sheet.room().add(l.path());
+      if (l.kind() == LineKind.CENTRE) {
+        sheet.middle(l.path());
+      } else {
+        sheet.line(l.path(), STYLES.get(l.kind()));
+        sheet.room().add(l.path());
+      }
     }
     PieceMarks marks = new PieceMarks(sheet, shown, header.units());
     marks.bodies();

@@ -35,6 +35,12 @@ class LookTest {
             Sections.section(big),
             big,
             new SectionDrawing.Facts(18 + 100 + 8 + 1.6, 1.6, 12, 10.4, 6.7)));
+    for (var e : Results.ALL.entrySet()) {
+      int i = 0;
+      for (Drawing d : CornerDiagram.all(Pieces.HEADER, e.getValue())) {
+        save(dir, "corner-" + e.getKey() + i++, d);
+      }
+    }
     long t = 0;
     for (int k = 0; k < 5; k++) {
       t = System.nanoTime();
