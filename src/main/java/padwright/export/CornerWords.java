@@ -147,7 +147,9 @@ final class CornerWords {
 
   private String eased() {
     return plan.easeNeeded() > 0
-        ? " (at most " + PieceNotes.plainNumber(100 * plan.easeNeeded()) + " % of its length)"
+        ? " (at most "
+            + PieceNotes.plainNumber(Math.round(1000 * plan.easeNeeded()) / 10.0)
+            + " % of its length)"
         : "";
   }
 

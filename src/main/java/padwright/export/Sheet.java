@@ -24,6 +24,9 @@ final class Sheet {
   /** What stands beside the piece keeps this far from it. */
   private static final double BESIDE = 8;
 
+  /** A middle line stops this far from what is written over it, so as not to be read into it. */
+  private static final double MIDDLE_GAP = 3;
+
   private static final double EDGE = 5;
   private static final double NARROWEST_ROW = 130;
   private static final int LEADER_TRIES = 24;
@@ -76,7 +79,7 @@ final class Sheet {
   private void broken(Vec2 from, Vec2 to) {
     List<double[]> gaps = new ArrayList<>();
     for (Box b : written) {
-      double[] span = b.grown(CLEARANCE).span(from, to);
+      double[] span = b.grown(MIDDLE_GAP).span(from, to);
       if (span != null) {
         gaps.add(span);
       }
