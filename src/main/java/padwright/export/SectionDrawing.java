@@ -30,9 +30,6 @@ import padwright.shape.Section.LayerKind;
  * from the section and the figures, never from the picture. mm on paper.
  */
 public final class SectionDrawing {
-  private static final double[] SCALES = {10, 5, 4, 3, 2, 1, 0.5, 0.2, 0.1};
-  private static final double WIDEST = 130;
-  private static final double TALLEST = 100;
   private static final double EDGE = 5;
   private static final double ROW = 7;
   private static final double ASIDE = 10;
@@ -67,17 +64,8 @@ public final class SectionDrawing {
       b = b.union(l.shape().bounds());
     }
     b = b.union(section.taut().neutral().bounds().grown(spec.coverThickness() / 2));
-    this.scale = scaleFor(b);
+    this.scale = SectionPicture.scaleFor(b);
     this.body = new Bounds(b.minX() * scale, b.minY() * scale, b.maxX() * scale, b.maxY() * scale);
-  }
-
-  private static double scaleFor(Bounds b) {
-    for (double k : SCALES) {
-      if (b.width() * k <= WIDEST && b.height() * k <= TALLEST) {
-        return k;
-      }
-    }
-    return SCALES[SCALES.length - 1];
   }
 
   /** The section of a part. */

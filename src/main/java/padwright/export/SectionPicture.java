@@ -13,7 +13,21 @@ import padwright.geometry.Vec2;
 
 /** The parts a section's picture is made of: hatched layers, the covering's band, a torn edge. */
 final class SectionPicture {
+  private static final double[] SCALES = {10, 5, 4, 3, 2, 1, 0.5, 0.2, 0.1};
+  private static final double WIDEST = 130;
+  private static final double TALLEST = 100;
+
   private SectionPicture() {}
+
+  /** The largest round scale at which it fits a sheet with its labels. */
+  static double scaleFor(Bounds b) {
+    for (double k : SCALES) {
+      if (b.width() * k <= WIDEST && b.height() * k <= TALLEST) {
+        return k;
+      }
+    }
+    return SCALES[SCALES.length - 1];
+  }
 
   /** A layer in grey, hatched and outlined. */
   static void fill(List<Item> items, Path shape, double grey, double angle, double pitch) {
