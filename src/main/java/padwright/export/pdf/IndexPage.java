@@ -123,8 +123,9 @@ final class IndexPage {
     double size = Math.min(6, tiling.tiles().get(0).cell().height() * k / 2);
     for (Tile t : tiling.tiles()) {
       small.stroke(PdfPainter.rectangle(t.cell()), 0.2, 0.5, 1.5);
-      Vec2 at = new Vec2(t.cell().minX() + 2 / k, t.cell().maxY() - (0.8 * size + 1.2) / k);
-      small.text(new Drawing.Text(at, size / k, 0, Anchor.START, true, t.label()));
+      Vec2 c = t.cell().centre();
+      Vec2 at = new Vec2(c.x(), c.y() - Typeface.CAPITAL / 2 * size / k);
+      small.text(new Drawing.Text(at, size / k, 0, Anchor.MIDDLE, true, t.label()));
     }
     Optional<MeasuringPoints> found = MeasuringPoints.of(drawing);
     if (found.isPresent()) {
@@ -148,8 +149,8 @@ final class IndexPage {
 
   private static boolean worthShowing(LineStyle style) {
     return switch (style) {
-      case CUT, RELIEF, TRIM, FOLD, OUTLINE, FRONT -> true;
-      case CREASE, STAPLE, STAPLE_BODY, CENTRE, DIMENSION, ARROW, FRAME, CHECK -> false;
+      case CUT, INNER_CUT, RELIEF, TRIM, FOLD, OUTLINE, FRONT -> true;
+      default -> false;
     };
   }
 }

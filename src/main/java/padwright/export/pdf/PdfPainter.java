@@ -19,7 +19,7 @@ import padwright.geometry.Vec2;
  */
 final class PdfPainter {
   /** Bold is the plain letter with a line this wide round it, as a part of its size. */
-  private static final double BOLD = 0.035;
+  private static final double BOLD = 0.028;
 
   private final PDPageContentStream out;
   private final Typeface face;

@@ -1,57 +1,32 @@
 package padwright.export.pdf;
 
-import java.util.Locale;
-import padwright.measure.Mm;
+import padwright.measure.LengthText;
+import padwright.measure.Rounding;
 
-/** Lengths as they stand on paper: mm with a point, inches as fractions. Input in mm. */
+/** Sizes as they stand on the sheets for the bench; input in mm. */
 final class Sizes {
-  /** Which way a size may be rounded. */
-  enum Rounding {
-    /** Never larger: a board that must go in. */
-    DOWN,
-    NEAREST,
-    /** Never smaller: a cover that must reach. */
-    UP
-  }
-
   /** A maker's rule is read to half a millimetre and to a thirty-second of an inch. */
   static final double STEP_MM = 0.5;
 
-  private static final int STEPS_PER_INCH = 32;
-
-  /** Less than this over a step is arithmetic, not length, mm. */
-  private static final double SLACK = 1e-6;
+  static final int INCH_PARTS = 32;
 
   private Sizes() {}
 
-  /** One decimal, left out where it is 0. */
+  /** To a tenth, left out where it is 0; without the unit. */
   static String mm(double mm) {
-    double tenths = Math.round(mm * 10);
-    return tenths % 10 == 0
-        ? String.format(Locale.ROOT, "%.0f", tenths / 10 + 0.0)
-        : String.format(Locale.ROOT, "%.1f", tenths / 10);
+    return plain(LengthText.mmNumber(mm, 1, Rounding.NEAREST));
   }
 
-  /** To half a millimetre. */
+  /** To half a millimetre, without the unit. */
   static String mm(double mm, Rounding way) {
-    return mm(round(mm, STEP_MM, way));
+    // Counted in half millimetres, so that the rounding's own rule for "on the mark" holds.
+    double halves = Double.parseDouble(LengthText.mmNumber(mm / STEP_MM, 0, way));
+    return mm(halves * STEP_MM);
   }
 
-  /** To a thirty-second, such as "28 5/32". */
+  /** To a thirty-second, such as "28 5/32"; without the unit. */
   static String inches(double mm, Rounding way) {
-    double step = Mm.PER_INCH / STEPS_PER_INCH;
-    long n = Math.round(round(mm, step, way) / step);
-    long whole = n / STEPS_PER_INCH;
-    long part = n % STEPS_PER_INCH;
-    if (part == 0) {
-      return Long.toString(whole);
-    }
-    int below = STEPS_PER_INCH;
-    while (part % 2 == 0) {
-      part /= 2;
-      below /= 2;
-    }
-    return (whole == 0 ? "" : whole + " ") + part + "/" + below;
+    return LengthText.inches(mm, INCH_PARTS, way).replace(" in", "");
   }
 
   static String inches(double mm) {
@@ -63,11 +38,7 @@ final class Sizes {
     return mm(mm) + " mm (" + inches(mm) + " in)";
   }
 
-  static double round(double value, double step, Rounding way) {
-    return switch (way) {
-      case DOWN -> Math.floor((value + SLACK) / step) * step;
-      case NEAREST -> Math.rint(value / step) * step;
-      case UP -> Math.ceil((value - SLACK) / step) * step;
-    };
+  private static String plain(String number) {
+    return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
   }
 }

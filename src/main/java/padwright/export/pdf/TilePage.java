@@ -82,8 +82,8 @@ final class TilePage {
     p.line(c.x() - arm, c.y(), c.x() + arm, c.y(), LineStyle.CHECK);
     p.line(c.x(), c.y() - arm, c.x(), c.y() + arm, LineStyle.CHECK);
     if (upright) {
-      p.text(c.x() - 0.8, c.y() + 2.9, 3, Anchor.END, m.label());
-      p.text(c.x() + 0.8, c.y() + 2.9, 3, Anchor.START, m.label());
+      p.text(c.x() - 1, c.y() + 2.9, 3, Anchor.END, m.label());
+      p.text(c.x() + 1, c.y() + 2.9, 3, Anchor.START, m.label());
     } else {
       p.text(c.x() - 4.2, c.y() + 0.9, 3, Anchor.END, m.label());
       p.text(c.x() - 4.2, c.y() - 3, 3, Anchor.END, m.label());
