@@ -26,8 +26,16 @@ public record Drawing(String title, String description, Bounds extent, List<Item
   /** One thing to draw. */
   public sealed interface Item {}
 
-  /** A line in one of the styles. */
-  public record Stroke(Path path, LineStyle style) implements Item {}
+  /**
+   * A line in one of the styles.
+   *
+   * @param sample it only shows what lines of this style look like, and is no line of the piece
+   */
+  public record Stroke(Path path, LineStyle style, boolean sample) implements Item {
+    public Stroke(Path path, LineStyle style) {
+      this(path, style, false);
+    }
+  }
 
   /** A filled closed path; grey 0 = black, 1 = white. */
   public record Fill(Path path, double grey) implements Item {}
@@ -53,7 +61,7 @@ public record Drawing(String title, String description, Bounds extent, List<Item
   public enum LineStyle {
     CUT("cut-line", 0.2),
     INNER_CUT("inner-cuts", 0.2),
-    RELIEF("relief-cuts", 0.35),
+    RELIEF("relief-cuts", 0.35, 3, 0.8),
     TRIM("trim-line", 0.2, 8, 2, 1, 2),
     FOLD("fold-lines", 0.2, 4, 2),
     CREASE("creases", 0.2, 2, 2),

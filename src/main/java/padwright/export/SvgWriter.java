@@ -35,6 +35,7 @@ public final class SvgWriter {
 
   private static final String LABELS = "labels";
   private static final String FILLS = "fills";
+  private static final String SAMPLE = "sample-";
 
   private final StringBuilder out = new StringBuilder(16_384);
   private final Map<String, Integer> groups = new HashMap<>();
@@ -86,7 +87,7 @@ public final class SvgWriter {
 
   private static String group(Item item) {
     if (item instanceof Stroke s) {
-      return s.style().group();
+      return s.sample() ? SAMPLE + s.style().group() : s.style().group();
     }
     return item instanceof Text ? LABELS : FILLS;
   }
