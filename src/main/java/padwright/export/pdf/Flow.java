@@ -3,6 +3,7 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import padwright.export.Drawing.LineStyle;
 import padwright.geometry.Bounds;
 
@@ -67,11 +68,11 @@ final class Flow {
     }
   }
 
-  /** Fills the columns one after the other; the last one of the list serves for all that follow. */
-  Laid lay(List<Block> blocks, List<Bounds> columns) {
+  /** Fills the columns one after the other, as many as it takes. */
+  Laid lay(List<Block> blocks, IntFunction<Bounds> columns) {
     List<Placed> placed = new ArrayList<>();
     int column = 0;
-    Bounds c = columns.get(0);
+    Bounds c = columns.apply(0);
     double y = c.maxY();
     double lowest = y;
     for (int i = 0; i < blocks.size(); i++) {
@@ -84,7 +85,7 @@ final class Flow {
       }
       if (y - needed < c.minY() && y < c.maxY()) {
         column++;
-        c = columns.get(Math.min(column, columns.size() - 1));
+        c = columns.apply(column);
         y = c.maxY();
         gap = 0;
         lines = lines(b, c.width());
@@ -93,7 +94,7 @@ final class Flow {
       for (Line l : lines) {
         if (y - LEADING * l.size < c.minY() && y < c.maxY()) {
           column++;
-          c = columns.get(Math.min(column, columns.size() - 1));
+          c = columns.apply(column);
           y = c.maxY();
         }
         y -= LEADING * l.size;

@@ -34,19 +34,20 @@ public final class JobSheet {
 
   /** Adds it to a document on a sheet that is read upright. */
   void addTo(PdfBook book, Sheet sheet) throws IOException {
-    List<Block> blocks = JobSheetText.of(part);
     double size = TWO_PAGES;
     Flow.Laid laid = null;
-    for (double s : SIZES) {
-      Flow.Laid tried = lay(book.face(), sheet, blocks, s);
-      if (tried.columns() <= 2) {
-        size = s;
-        laid = tried;
-        break;
+    for (boolean brief : new boolean[] {false, true}) {
+      List<Block> blocks = JobSheetText.of(part, brief);
+      for (double s : SIZES) {
+        Flow.Laid tried = lay(book.face(), sheet, blocks, s);
+        if (laid == null && tried.columns() <= 2) {
+          size = s;
+          laid = tried;
+        }
       }
     }
     if (laid == null) {
-      laid = lay(book.face(), sheet, blocks, size);
+      laid = lay(book.face(), sheet, JobSheetText.of(part, false), size);
     }
     int pages = Math.max(1, (laid.columns() + 1) / 2);
     for (int i = 0; i < pages; i++) {
@@ -73,11 +74,12 @@ public final class JobSheet {
     return new Flow(face, size)
         .lay(
             blocks,
-            List.of(
-                new Bounds(0, 0.5, wide, under),
-                new Bounds(right, 0.5, right + wide, under),
-                new Bounds(0, 0.5, wide, top),
-                new Bounds(right, 0.5, right + wide, top)));
+            i ->
+                new Bounds(
+                    i % 2 == 0 ? 0 : right,
+                    0.5,
+                    i % 2 == 0 ? wide : right + wide,
+                    i < 2 ? under : top));
   }
 
   private void title(PdfPainter p, Sheet sheet, int page, int pages) throws IOException {
