@@ -21,4 +21,12 @@ public record Staple(
   public Staple {
     legs = List.copyOf(legs);
   }
+
+  /**
+   * Diameter of the round wire with the same section, mm: the root of width x thickness (EN
+   * 1995-1-1, 8.4).
+   */
+  public double equivalentDiameter() {
+    return Math.sqrt(wireWidth * wireThickness);
+  }
 }

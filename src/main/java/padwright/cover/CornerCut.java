@@ -1,0 +1,117 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
+
+/**
+ * The cut line round a folded sharp corner: from a point on the edge of the side before it to one
+ * on the edge of the side after. What it leaves of the square between the two strips is what the
+ * fold needs to hide its raw edges; what it takes away would be bulk.
+ */
+final class CornerCut {
+  /**
+   * How far past the back arris the strips of a corner stay joined, mm: within it the covering is
+   * gathered, not folded. Our own choice; small against the turn-under.
+   */
+  static final double JOINED = 5;
+
+  private CornerCut() {}
+
+  /**
+   * @param stop how far a relief cut stops short of the fold that hides it
+   * @param edge path length of the cut line (trim line, or cut line proper)
+   */
+  static List<Vec2> line(CornerFrame f, Fold fold, TautPath path, double stop, double edge) {
+    double meet = f.whereHalfSurplusIs(path, stop, edge);
+    if (fold == Fold.NONE || meet >= edge) {
+      return List.of(f.flat(true, edge * f.mitre(), edge));
+    }
+    List<Vec2> points =
+        fold == Fold.DOUBLE ? tipped(f, path, edge) : relieved(f, fold, path, stop, edge, meet);
+    return CornerFrame.straightened(points);
+  }
+
+  private static List<Vec2> relieved(
+      CornerFrame f, Fold fold, TautPath path, double stop, double edge, double meet) {
+    boolean acute = f.turn() > Math.PI / 2 + 1e-6;
+    List<Vec2> first = leg(f, true, fold.firstOver() && !acute, path, stop, edge, meet);
+    List<Vec2> second = leg(f, false, !fold.firstOver() && !acute, path, stop, edge, meet);
+    List<Vec2> points = new ArrayList<>(first);
+    for (int i = second.size() - 2; i >= 0; i--) {
+      points.add(second.get(i));
+    }
+    return points;
+  }
+
+  /** From the edge in to where the two legs meet, seen from one side. */
+  private static List<Vec2> leg(
+      CornerFrame f,
+      boolean first,
+      boolean over,
+      TautPath path,
+      double stop,
+      double edge,
+      double meet) {
+    if (over) {
+      return f.foldLine(path, first, stop, edge, meet);
+    }
+    // The strip that lies under is parted from the flap where the back begins, and the flap ends.
+    double ends = Math.min(edge, Math.max(path.backStart() + JOINED, meet));
+    List<Vec2> points = new ArrayList<>();
+    double atFold = f.fold(path, ends);
+    points.add(f.flat(first, backEnd(f, path, edge), edge));
+    points.add(f.flat(first, backEnd(f, path, ends), ends));
+    if (f.turn() > Math.PI / 2 + 1e-6) {
+      points.add(f.flat(first, atFold, ends));
+    }
+    points.addAll(f.foldLine(path, first, stop, ends, meet));
+    return points;
+  }
+
+  /**
+   * Where a strip's turn-under ends at the corner: straight on from the fold, or along the other
+   * edge of the board where the corner is sharper than square.
+   */
+  private static double backEnd(CornerFrame f, TautPath path, double s) {
+    double straight = f.fold(path, s);
+    double in = s - path.backStart();
+    if (f.turn() <= Math.PI / 2 || in <= 0) {
+      return straight;
+    }
+    return straight - in / Math.abs(Math.tan(f.turn()));
+  }
+
+  /** The tip cut square to the bisector, so that the fold on the arris ends at the back. */
+  private static List<Vec2> tipped(CornerFrame f, TautPath path, double edge) {
+    Vec2 tip = f.tip(path);
+    double down = f.arrisLength(path);
+    Vec2 axis = f.before().right().plus(f.after().right()).unit();
+    List<Vec2> half = new ArrayList<>();
+    for (boolean first : new boolean[] {true, false}) {
+      Vec2 out = first ? f.before().right() : f.after().right();
+      Vec2 along = first ? f.before() : f.after().times(-1);
+      // On the fold line straight over the back: past = fold; find s where the tip line crosses it.
+      double fold = f.fold(path, edge);
+      double reach = axis.dot(tip) + down;
+      double s = (reach - axis.dot(f.apex().along(along, fold))) / axis.dot(out);
+      List<Vec2> side = new ArrayList<>();
+      if (s < edge) {
+        side.add(f.flat(first, fold, edge));
+        side.add(f.flat(first, fold, s));
+      } else {
+        double past = (reach - axis.dot(f.apex().along(out, edge))) / axis.dot(along);
+        side.add(f.flat(first, past, edge));
+      }
+      if (first) {
+        half.addAll(side);
+      } else {
+        for (int i = side.size() - 1; i >= 0; i--) {
+          half.add(side.get(i));
+        }
+      }
+    }
+    return half;
+  }
+}

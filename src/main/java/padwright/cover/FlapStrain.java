@@ -1,0 +1,61 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
+
+/**
+ * The strain of the flap that a corner's fold hides. Where the fold is straight the flap is
+ * mirrored and lies flat. Where the wall bends the fold bends with it, and the flap of width w
+ * beside it has to make up the fold's turn psi within about its own width: a strain of psi, where
+ * psi is the turn within a length w of the fold. An estimate, reported and never called exact.
+ */
+final class FlapStrain {
+  /** A narrower flap, mm, lies inside the bend of the covering itself. */
+  private static final double NARROWEST = 1;
+
+  private FlapStrain() {}
+
+  private record Bend(double at, double turn, double width) {}
+
+  static double of(CornerFrame f, TautPath path) {
+    List<Bend> bends = bends(f, path);
+    double worst = 0;
+    for (Bend b : bends) {
+      double sum = 0;
+      for (Bend other : bends) {
+        if (Math.abs(other.at - b.at) <= b.width / 2) {
+          sum += other.turn;
+        }
+      }
+      worst = Math.max(worst, Math.abs(sum));
+    }
+    return Math.min(1, worst);
+  }
+
+  private static List<Bend> bends(CornerFrame f, TautPath path) {
+    List<Bend> bends = new ArrayList<>();
+    Vec2 last = null;
+    Vec2 lastDirection = null;
+    double run = 0;
+    for (double s : path.breaks(8)) {
+      if (s > path.wallEnd() + 1e-9) {
+        break;
+      }
+      Vec2 p = f.flat(true, f.fold(path, s), s);
+      if (last != null && p.distance(last) > 1e-9) {
+        Vec2 direction = p.minus(last).unit();
+        double width = f.halfSurplus(path, s);
+        if (lastDirection != null && width > NARROWEST) {
+          double sine = lastDirection.cross(direction);
+          bends.add(new Bend(run, Math.asin(Math.max(-1, Math.min(1, sine))), width));
+        }
+        run += p.distance(last);
+        lastDirection = direction;
+      }
+      last = p;
+    }
+    return bends;
+  }
+}

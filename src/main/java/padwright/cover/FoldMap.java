@@ -1,0 +1,85 @@
+package padwright.cover;
+
+import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
+
+/**
+ * The map of a corner's surplus on to the walls. A single pleat turns the half that belongs to the
+ * strip on top back under it, and carries the other half round the arris with the strip that lies
+ * under: both land as far from the arris as they lie from their own fold. A double pleat folds each
+ * half once more, about a crease midway between fold and bisector, so that the bisector comes to
+ * lie on the arris.
+ */
+final class FoldMap {
+  private static final double ON_THE_LINE = 1e-6;
+
+  private final CornerFrame frame;
+  private final Fold fold;
+  private final TautPath path;
+  private final Vec2 tip;
+  private final double halfAngle;
+
+  FoldMap(CornerFrame frame, Fold fold, TautPath path) {
+    this.frame = frame;
+    this.fold = fold;
+    this.path = path;
+    tip = frame.tip(path);
+    Vec2 axis = frame.before().right().plus(frame.after().right()).unit();
+    Vec2 end = frame.flat(true, frame.fold(path, path.backStart()), path.backStart());
+    halfAngle = Math.acos(Math.max(-1, Math.min(1, axis.dot(end.minus(tip).unit()))));
+  }
+
+  /**
+   * Where a flat point of the surplus lands, seen from one side: how far from the arris on the
+   * wall, and at what path length; null where the point belongs to no surplus of that side.
+   */
+  Vec2 land(boolean first, Vec2 p) {
+    double s = frame.out(first, p);
+    double past = frame.past(first, p);
+    double beyond = past - frame.fold(path, s);
+    double toBisector = s * frame.mitre() - past;
+    if (beyond < -ON_THE_LINE || toBisector < -ON_THE_LINE || s < path.startX()) {
+      return null;
+    }
+    if (fold != Fold.DOUBLE) {
+      return new Vec2(Math.max(0, beyond), s);
+    }
+    Vec2 q = creased(first, p);
+    double level = frame.out(first, q);
+    return new Vec2(Math.max(0, frame.past(first, q) - frame.fold(path, level)), level);
+  }
+
+  /** A point between crease and bisector is turned back about the crease. */
+  private Vec2 creased(boolean first, Vec2 p) {
+    return beyondCrease(first, p) ? mirroredAboutCrease(first, p) : p;
+  }
+
+  /** The crease lies midway between fold and bisector; the first side's lies clockwise. */
+  private Vec2 crease(boolean first) {
+    Vec2 axis = frame.before().right().plus(frame.after().right()).unit();
+    return axis.rotated(first ? -halfAngle / 2 : halfAngle / 2);
+  }
+
+  boolean beyondCrease(boolean first, Vec2 p) {
+    double side = crease(first).cross(p.minus(tip));
+    return first ? side > 0 : side < 0;
+  }
+
+  Vec2 mirroredAboutCrease(boolean first, Vec2 p) {
+    Vec2 crease = crease(first);
+    Vec2 v = p.minus(tip);
+    return tip.plus(crease.times(2 * v.dot(crease)).minus(v));
+  }
+
+  /**
+   * How far a raw edge point lies from the fold that hides it, if it comes to lie on a wall;
+   * infinite where it does not.
+   */
+  double hiding(boolean first, Vec2 p) {
+    Vec2 landed = land(first, p);
+    if (landed == null || landed.y() >= path.backStart() - 1e-4) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return landed.x();
+  }
+}

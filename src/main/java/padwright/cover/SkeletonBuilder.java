@@ -1,0 +1,203 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.Skeleton.Element;
+import padwright.cover.Skeleton.Side;
+import padwright.cover.Skeleton.Sweep;
+import padwright.design.WrappedPad;
+import padwright.geometry.Path;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+import padwright.shape.Outlines;
+
+/** Lays out the sides, facets and sweeps of a base outline for the corners chosen. */
+final class SkeletonBuilder {
+  private final Path outline;
+  private final List<String> names;
+  private final List<CornerSite> sites;
+  private final List<CornerChoice> choices;
+  private final double frontAngle;
+
+  SkeletonBuilder(
+      Path outline,
+      List<String> names,
+      List<CornerSite> sites,
+      List<CornerChoice> choices,
+      WrappedPad.Side front) {
+    this.outline = outline;
+    this.names = names;
+    this.sites = sites;
+    this.choices = choices;
+    this.frontAngle = -Math.PI / 2 + front.ordinal() * Math.PI / 2;
+  }
+
+  Skeleton build() {
+    List<Element> elements = new ArrayList<>();
+    List<Segment> segments = outline.segments();
+    if (sites.size() == 1 && sites.get(0).closed()) {
+      rim(elements);
+      return new Skeleton(elements);
+    }
+    int n = segments.size();
+    for (int i = 0; i < n; i++) {
+      Segment s = segments.get(i);
+      if (!s.isArc()) {
+        int before = siteEndingAt(i);
+        int after = siteStartingAt(i);
+        Vec2 from = pleated(before) ? lastVertex(before) : s.start();
+        Vec2 to = pleated(after) ? vertices(after).get(0) : s.end();
+        Fold fold = after < 0 ? Fold.NONE : choices.get(after).fold();
+        elements.add(new Side(names.get(i), from, to, false, fold, after));
+        if (pleated(after)) {
+          facets(elements, after);
+        }
+      } else {
+        int site = siteHolding(i);
+        if (!pleated(site)) {
+          sweep(elements, s, names.get(i), site);
+        }
+      }
+    }
+    return new Skeleton(elements);
+  }
+
+  private boolean pleated(int site) {
+    return site >= 0 && !sites.get(site).sharp() && choices.get(site).pleats() > 0;
+  }
+
+  private static void sweep(List<Element> elements, Segment s, String name, int site) {
+    double from = s.directionAt(0).right().angle();
+    elements.add(new Sweep(name, s.centre(), s.radius(), from, from + s.sweep(), site));
+  }
+
+  /** The site that follows segment i. */
+  private int siteStartingAt(int i) {
+    int n = outline.segments().size();
+    for (int k = 0; k < sites.size(); k++) {
+      CornerSite site = sites.get(k);
+      if (site.sharp() ? site.first() == i : site.first() == (i + 1) % n) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  private int siteEndingAt(int i) {
+    int n = outline.segments().size();
+    for (int k = 0; k < sites.size(); k++) {
+      CornerSite site = sites.get(k);
+      int next = site.sharp() ? site.first() + 1 : site.first() + site.arcs();
+      if (next % n == i) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  private int siteHolding(int i) {
+    int n = outline.segments().size();
+    for (int k = 0; k < sites.size(); k++) {
+      CornerSite site = sites.get(k);
+      if (!site.sharp() && Math.floorMod(i - site.first(), n) < site.arcs()) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  private void rim(List<Element> elements) {
+    CornerChoice choice = choices.get(0);
+    if (choice.pleats() == 0) {
+      for (int i = 0; i < outline.segments().size(); i++) {
+        sweep(elements, outline.segments().get(i), names.get(i), 0);
+      }
+      return;
+    }
+    int n = choice.pleats();
+    List<Vec2> vertices = new ArrayList<>();
+    for (int j = 0; j < n; j++) {
+      double a = frontAngle + (j - 0.5) * 2 * Math.PI / n;
+      vertices.add(meet(a, a + 2 * Math.PI / n));
+    }
+    for (int j = 0; j < n; j++) {
+      double normal = frontAngle + j * 2 * Math.PI / n + Math.PI / n;
+      // The strip nearer the front lies on top, so that every pleat opens away from it.
+      Fold fold =
+          Math.sin(normal - frontAngle) >= 0 ? Fold.SINGLE_FIRST_OVER : Fold.SINGLE_SECOND_OVER;
+      elements.add(
+          new Side(
+              facing(frontAngle + j * 2 * Math.PI / n),
+              vertices.get(j),
+              vertices.get((j + 1) % n),
+              true,
+              fold,
+              0));
+    }
+  }
+
+  private void facets(List<Element> elements, int site) {
+    List<Vec2> vertices = vertices(site);
+    CornerSite s = sites.get(site);
+    for (int j = 0; j + 1 < vertices.size(); j++) {
+      elements.add(
+          new Side(
+              s.name() + " corner",
+              vertices.get(j),
+              vertices.get(j + 1),
+              true,
+              choices.get(site).fold(),
+              site));
+    }
+  }
+
+  private Vec2 lastVertex(int site) {
+    List<Vec2> vertices = vertices(site);
+    return vertices.get(vertices.size() - 1);
+  }
+
+  /** Where the pleats stand: the corners of the facets, which touch the rounding. */
+  private List<Vec2> vertices(int site) {
+    CornerSite s = sites.get(site);
+    int n = choices.get(site).pleats();
+    double start = outline.segments().get(s.first()).directionAt(0).right().angle();
+    List<Vec2> vertices = new ArrayList<>();
+    for (int j = 0; j < n; j++) {
+      vertices.add(meet(start + j * s.turn() / n, start + (j + 1) * s.turn() / n, s));
+    }
+    return vertices;
+  }
+
+  private Vec2 meet(double a, double b) {
+    return meet(a, b, sites.get(0));
+  }
+
+  /** Where the tangent lines with two normals meet. */
+  private Vec2 meet(double a, double b, CornerSite site) {
+    Vec2 na = Vec2.polar(a);
+    Vec2 nb = Vec2.polar(b);
+    double ha = na.dot(touch(a, site));
+    double hb = nb.dot(touch(b, site));
+    double det = na.cross(nb);
+    return new Vec2((ha * nb.y() - hb * na.y()) / det, (hb * na.x() - ha * nb.x()) / det);
+  }
+
+  /** The point of a chain whose outward normal has this angle. */
+  private Vec2 touch(double angle, CornerSite site) {
+    int n = outline.segments().size();
+    for (int k = 0; k < site.arcs(); k++) {
+      Segment s = outline.segments().get((site.first() + k) % n);
+      double from = s.directionAt(0).right().angle();
+      double into = Math.atan2(Math.sin(angle - from), Math.cos(angle - from));
+      if (into >= -1e-9 && into <= s.sweep() + 1e-9) {
+        return s.centre().along(Vec2.polar(angle), s.radius());
+      }
+    }
+    throw new IllegalStateException("no arc of the chain faces " + angle);
+  }
+
+  private static String facing(double normal) {
+    int quarter = (int) Math.floor((normal + 0.75 * Math.PI) / (Math.PI / 2) + 1e-9);
+    return Outlines.SIDES.get(Math.floorMod(quarter, 4));
+  }
+}

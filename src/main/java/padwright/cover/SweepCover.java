@@ -1,0 +1,123 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
+
+/**
+ * How far out a cut line reaches over a rounded stretch, in polar coordinates about its centre, and
+ * whether the notches in it close once the covering lies on the back.
+ */
+final class SweepCover {
+  /** A gap wider than this, mm, is a missing piece and not a notch. */
+  private static final double WIDEST_NOTCH = 40;
+
+  /** Below this difference of reach, mm, the cut line is one arc flattened. */
+  private static final double SAME = 0.1;
+
+  private static final int LEVELS = 40;
+
+  private final List<Vec2> cut;
+  private final Sweep sweep;
+  private final double least;
+  private final double most;
+
+  SweepCover(List<Vec2> cut, Sweep sweep) {
+    this.cut = cut;
+    this.sweep = sweep;
+    double low = Double.POSITIVE_INFINITY;
+    double high = 0;
+    for (int i = 0; i < cut.size(); i++) {
+      Vec2 a = cut.get(i);
+      Vec2 b = cut.get((i + 1) % cut.size());
+      for (int k = 0; k <= 4; k++) {
+        Vec2 v = a.plus(b.minus(a).times(k / 4.0)).minus(sweep.centre());
+        if (into(v.angle()) <= sweep.turn()) {
+          double reach = v.length() - sweep.radius();
+          low = Math.min(low, reach);
+          high = Math.max(high, reach);
+        }
+      }
+    }
+    least = low;
+    most = high;
+  }
+
+  private double into(double angle) {
+    double a = angle - sweep.fromAngle();
+    return a - 2 * Math.PI * Math.floor(a / (2 * Math.PI));
+  }
+
+  /** The nearest that the cut line comes to the outline. */
+  double leastReach() {
+    return least;
+  }
+
+  /**
+   * How far out the covering is whole once its notches are drawn together: at every level short of
+   * it, the gaps are notches and together no longer than the surplus that they are to take.
+   */
+  double closedReach(TautPath path) {
+    if (most - least < SAME) {
+      return least;
+    }
+    double reach = least;
+    for (int k = 1; k <= LEVELS; k++) {
+      double s = least + (most - SAME / 2 - least) * k / LEVELS;
+      double radius = sweep.radius() + s;
+      double gaps = 0;
+      double widest = 0;
+      for (double gap : gaps(radius)) {
+        gaps += gap * radius;
+        widest = Math.max(widest, gap * radius);
+      }
+      double wrapped = Math.max(0, sweep.radius() + path.out(s));
+      double surplus = sweep.turn() * (radius - wrapped);
+      if (widest > WIDEST_NOTCH || gaps > surplus + SAME) {
+        return reach;
+      }
+      reach = s;
+    }
+    return reach;
+  }
+
+  /** The angles over which the circle of a radius lies outside the cut line. */
+  private List<Double> gaps(double radius) {
+    List<Double> crossings = new ArrayList<>();
+    crossings.add(0.0);
+    for (int i = 0; i < cut.size(); i++) {
+      Vec2 a = cut.get(i).minus(sweep.centre());
+      Vec2 d = cut.get((i + 1) % cut.size()).minus(cut.get(i));
+      double qa = d.dot(d);
+      double qb = a.dot(d);
+      double qc = a.dot(a) - radius * radius;
+      double disc = qb * qb - qa * qc;
+      if (qa < 1e-18 || disc < 0) {
+        continue;
+      }
+      for (int sign = -1; sign <= 1; sign += 2) {
+        double t = (-qb + sign * Math.sqrt(disc)) / qa;
+        if (t >= 0 && t <= 1) {
+          double angle = into(a.plus(d.times(t)).angle());
+          if (angle < sweep.turn()) {
+            crossings.add(angle);
+          }
+        }
+      }
+    }
+    crossings.add(sweep.turn());
+    crossings.sort(null);
+    List<Double> gaps = new ArrayList<>();
+    for (int i = 0; i + 1 < crossings.size(); i++) {
+      double from = crossings.get(i);
+      double to = crossings.get(i + 1);
+      Vec2 middle = sweep.centre().along(Vec2.polar(sweep.fromAngle() + (from + to) / 2), radius);
+      if (to - from > 1e-9 && !padwright.geometry.Polygons.contains(cut, middle)) {
+        gaps.add(to - from);
+      }
+    }
+    return gaps;
+  }
+}

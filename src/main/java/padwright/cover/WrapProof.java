@@ -1,0 +1,264 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import padwright.cover.Skeleton.Element;
+import padwright.cover.Skeleton.Side;
+import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Polygons;
+import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
+
+/**
+ * Wraps a cut cover back on to the pad and looks whether it covers. It is given the cut line, the
+ * folds and the solid, and nothing of how the cut line was found: not the developed side, not the
+ * relief stop, not the turn-under.
+ *
+ * <p>Each side of the solid is a strip that unrolls without strain, so a stretch of it between two
+ * path lengths is a trapezoid between its mitre lines. The cover's part in that trapezoid is found
+ * by clipping; where its area falls short, the pad is bare. Raw edges that end up on a wall are
+ * measured against the fold that hides them, and the turn-under where it ends.
+ */
+public final class WrapProof {
+  /** A raw edge on a wall must lie this far from the fold that hides it, mm; own choice. */
+  public static final double HIDING = 8;
+
+  /** The turn-under may be this much short at the trim line, mm; own choice. */
+  public static final double SHORTFALL = 3;
+
+  /** Bare area below this is rounding, mm2: a hundredth of a mm along a 300 mm side. */
+  static final double BARE = 3;
+
+  /** Rounding allowed on a length, mm: ten times what flattening an arc costs. */
+  private static final double SLACK = 0.05;
+
+  private static final int PER_ARC = 6;
+
+  private final List<Vec2> cut;
+  private final Skeleton skeleton;
+  private final TautPath path;
+  private final List<Double> breaks;
+  private double bare;
+  private double leastTurnUnder = Double.POSITIVE_INFINITY;
+  private double leastHiding = Double.POSITIVE_INFINITY;
+  private double worstEase;
+
+  private WrapProof(List<Vec2> cut, Skeleton skeleton, TautPath path) {
+    this.cut = cut;
+    this.skeleton = skeleton;
+    this.path = path;
+    this.breaks = path.breaks(PER_ARC);
+  }
+
+  /**
+   * @param cut the cover at its trim line, anticlockwise in the frame of the base outline, stretch
+   *     allowance undone, arcs flattened
+   * @param skeleton the base outline with its folds
+   * @param path the section of the solid; only its way down to the back is used
+   * @param turnUnder what the back is to have
+   * @param flapStrain known strain of hidden flaps, reported on
+   */
+  public static WrapReport check(
+      List<Vec2> cut, Skeleton skeleton, TautPath path, double turnUnder, double flapStrain) {
+    WrapProof proof = new WrapProof(cut, skeleton, path);
+    proof.run();
+    return proof.report(turnUnder, flapStrain);
+  }
+
+  private void run() {
+    face();
+    for (int i = 0; i < skeleton.elements().size(); i++) {
+      Element e = skeleton.elements().get(i);
+      if (e instanceof Side side) {
+        strip(i, side);
+        if (side.after() != Fold.NONE) {
+          corner(skeleton.frame(i), side.after());
+        }
+      } else if (e instanceof Sweep sweep) {
+        sweep(sweep);
+      }
+    }
+  }
+
+  /** The flat top inside the place where the covering begins to bend. */
+  private void face() {
+    List<Vec2> outline = new ArrayList<>();
+    for (Element e : skeleton.elements()) {
+      if (e instanceof Side side) {
+        outline.add(side.from());
+      } else if (e instanceof Sweep sweep) {
+        int n = 12;
+        for (int k = 0; k < n; k++) {
+          double angle = sweep.fromAngle() + sweep.turn() * k / n;
+          outline.add(sweep.centre().along(Vec2.polar(angle), sweep.radius()));
+        }
+      }
+    }
+    double whole = Polygons.signedArea(outline);
+    bare += Math.max(0, whole - Polygons.signedArea(Polygons.inside(cut, outline)));
+  }
+
+  private void strip(int index, Side side) {
+    Vec2 along = side.along();
+    Vec2 out = along.right();
+    double before = mitreBefore(index);
+    double after = mitreAfter(index);
+    for (int k = 0; k + 1 < breaks.size(); k++) {
+      double s0 = breaks.get(k);
+      double s1 = breaks.get(k + 1);
+      if (s0 < -1e-9) {
+        // Inside the outline's line on the top the face has answered already.
+        continue;
+      }
+      List<Vec2> target = new ArrayList<>();
+      double x0 = path.out(s0);
+      double x1 = path.out(s1);
+      target.add(at(side, -x0 * before, s0));
+      target.add(at(side, -x1 * before, s1));
+      target.add(at(side, side.length() + x1 * after, s1));
+      target.add(at(side, side.length() + x0 * after, s0));
+      bare += shortArea(target);
+    }
+    turnUnder(side, out, along, before, after);
+  }
+
+  private static Vec2 at(Side side, double t, double s) {
+    return side.flat(t, s);
+  }
+
+  private double shortArea(List<Vec2> target) {
+    double whole = Polygons.signedArea(target);
+    List<Vec2> anticlockwise = target;
+    if (whole < 0) {
+      anticlockwise = new ArrayList<>(target);
+      java.util.Collections.reverse(anticlockwise);
+      whole = -whole;
+    }
+    return Math.max(0, whole - Polygons.signedArea(Polygons.inside(cut, anticlockwise)));
+  }
+
+  private double mitreBefore(int i) {
+    Element previous = skeleton.previous(i);
+    return previous.after() == Fold.NONE
+        ? 0
+        : skeleton.frame(Math.floorMod(i - 1, skeleton.elements().size())).mitre();
+  }
+
+  private double mitreAfter(int i) {
+    return skeleton.elements().get(i).after() == Fold.NONE ? 0 : skeleton.frame(i).mitre();
+  }
+
+  /**
+   * The shortest covering on the back of a side: the nearest that the cut line comes to where the
+   * back begins, between the mitres of the back.
+   */
+  private void turnUnder(Side side, Vec2 out, Vec2 along, double before, double after) {
+    double back = path.backStart();
+    double x0 = path.out(back);
+    // On the back the mitres run inwards as fast as the covering does.
+    for (int i = 0; i < cut.size(); i++) {
+      Vec2 a = cut.get(i).minus(side.from());
+      Vec2 b = cut.get((i + 1) % cut.size()).minus(side.from());
+      double[] span = {0, 1};
+      double ta = a.dot(along);
+      double sa = a.dot(out);
+      double tb = b.dot(along);
+      double sb = b.dot(out);
+      keep(span, back - SLACK - sa, back - SLACK - sb);
+      keep(span, mitred(ta, sa, before, back, x0), mitred(tb, sb, before, back, x0));
+      keep(
+          span,
+          mitred(side.length() - ta, sa, after, back, x0),
+          mitred(side.length() - tb, sb, after, back, x0));
+      if (span[1] - span[0] > 1e-9) {
+        double s = Math.min(sa + (sb - sa) * span[0], sa + (sb - sa) * span[1]);
+        leastTurnUnder = Math.min(leastTurnUnder, s - back - x0);
+      }
+    }
+  }
+
+  /** Negative inside: how far a point lies beyond the mitre line of the back. */
+  private static double mitred(double t, double s, double mitre, double back, double x0) {
+    return (s - back - x0) * mitre - t - 1e-9;
+  }
+
+  /** Narrows a span of an edge to where a function linear along it is not over zero. */
+  private static void keep(double[] span, double fa, double fb) {
+    if (fa > 0 && fb > 0) {
+      span[1] = span[0] - 1;
+      return;
+    }
+    if (fa > 0) {
+      span[0] = Math.max(span[0], fa / (fa - fb));
+    } else if (fb > 0) {
+      span[1] = Math.min(span[1], fa / (fa - fb));
+    }
+  }
+
+  /** Raw edges in the surplus of a corner, seen from both of its sides. */
+  private void corner(CornerFrame f, Fold fold) {
+    double end = path.backStart();
+    FoldMap map = new FoldMap(f, fold, path);
+    for (int i = 0; i < cut.size(); i++) {
+      Vec2 a = cut.get(i);
+      Vec2 b = cut.get((i + 1) % cut.size());
+      for (boolean first : new boolean[] {true, false}) {
+        double near = Math.min(f.out(first, a), f.out(first, b));
+        if (near > end * 2 + 10 || Math.max(f.past(first, a), f.past(first, b)) < -1) {
+          continue;
+        }
+        int steps = Math.max(1, (int) Math.ceil(a.distance(b) / 2));
+        for (int k = 0; k <= steps; k++) {
+          Vec2 p = a.plus(b.minus(a).times((double) k / steps));
+          leastHiding = Math.min(leastHiding, map.hiding(first, p));
+        }
+      }
+    }
+  }
+
+  /** A rounded stretch over which the covering is eased. */
+  private void sweep(Sweep sweep) {
+    SweepCover cover = new SweepCover(cut, sweep);
+    double need = path.backStart();
+    if (cover.leastReach() < need - SLACK) {
+      bare += (need - cover.leastReach()) * sweep.turn() * sweep.radius();
+    }
+    double reach = cover.closedReach(path);
+    leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
+    double end = Math.max(-sweep.radius(), path.out(need));
+    worstEase = Math.max(worstEase, (need - end) / (sweep.radius() + need));
+  }
+
+  private WrapReport report(double turnUnder, double flapStrain) {
+    List<String> failures = new ArrayList<>();
+    if (bare > BARE) {
+      failures.add(String.format(Locale.ROOT, "%.0f mm2 of face or sides is bare", bare));
+    }
+    if (leastHiding < HIDING - SLACK) {
+      failures.add(
+          String.format(
+              Locale.ROOT,
+              "a raw edge on a wall lies %.1f mm from the fold that hides it, under %.0f",
+              leastHiding,
+              HIDING));
+    }
+    if (leastTurnUnder < turnUnder - SHORTFALL - SLACK) {
+      failures.add(
+          String.format(
+              Locale.ROOT,
+              "the turn-under is %.1f mm somewhere, more than %.0f short of %.1f",
+              leastTurnUnder,
+              SHORTFALL,
+              turnUnder));
+    }
+    return new WrapReport(
+        failures.isEmpty(),
+        bare > BARE ? bare : 0,
+        leastTurnUnder,
+        leastHiding,
+        worstEase,
+        flapStrain,
+        failures);
+  }
+}

@@ -1,0 +1,73 @@
+package padwright.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plain operations on closed polygons given by their corners; the first is not repeated. */
+public final class Polygons {
+  private Polygons() {}
+
+  /** The area, positive when the corners run anticlockwise. */
+  public static double signedArea(List<Vec2> polygon) {
+    double sum = 0;
+    Vec2 last = polygon.isEmpty() ? Vec2.ZERO : polygon.get(polygon.size() - 1);
+    for (Vec2 p : polygon) {
+      sum += last.cross(p);
+      last = p;
+    }
+    return sum / 2;
+  }
+
+  /**
+   * The part of a polygon on the side of a line where {@code normal . p <= offset} (one step of
+   * Sutherland and Hodgman, "Reentrant polygon clipping", 1974). A polygon that is not convex may
+   * come back in one piece joined along the line; its area is right all the same.
+   */
+  public static List<Vec2> below(List<Vec2> polygon, Vec2 normal, double offset) {
+    List<Vec2> out = new ArrayList<>(polygon.size() + 2);
+    if (polygon.isEmpty()) {
+      return out;
+    }
+    Vec2 last = polygon.get(polygon.size() - 1);
+    double lastSide = normal.dot(last) - offset;
+    for (Vec2 p : polygon) {
+      double side = normal.dot(p) - offset;
+      if ((side < 0 && lastSide > 0) || (side > 0 && lastSide < 0)) {
+        double t = lastSide / (lastSide - side);
+        out.add(last.plus(p.minus(last).times(t)));
+      }
+      if (side <= 0) {
+        out.add(p);
+      }
+      last = p;
+      lastSide = side;
+    }
+    return out;
+  }
+
+  /** The part of a polygon inside a convex anticlockwise polygon. */
+  public static List<Vec2> inside(List<Vec2> polygon, List<Vec2> convex) {
+    List<Vec2> out = polygon;
+    for (int i = 0; i < convex.size() && !out.isEmpty(); i++) {
+      Vec2 a = convex.get(i);
+      Vec2 b = convex.get((i + 1) % convex.size());
+      Vec2 right = b.minus(a).right();
+      out = below(out, right, right.dot(a));
+    }
+    return out;
+  }
+
+  /** Whether a point is inside, by counting crossings; a point on the edge may go either way. */
+  public static boolean contains(List<Vec2> polygon, Vec2 p) {
+    boolean in = false;
+    Vec2 a = polygon.get(polygon.size() - 1);
+    for (Vec2 b : polygon) {
+      if ((a.y() > p.y()) != (b.y() > p.y())
+          && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+        in = !in;
+      }
+      a = b;
+    }
+    return in;
+  }
+}

@@ -1,0 +1,95 @@
+package padwright.shape;
+
+import java.util.Arrays;
+import java.util.List;
+import padwright.design.OutlineShape;
+import padwright.design.WrappedPad.Neighbour;
+import padwright.design.WrappedPad.SizeMeaning;
+import padwright.geometry.Offset;
+import padwright.geometry.Path;
+import padwright.measure.InputRefused;
+
+/**
+ * Finds the base outline from the size the maker gave: the board itself, the finished part, or the
+ * opening it goes into. Each side steps in by what stands between the board's edge and the size.
+ */
+public final class BaseSizer {
+  private BaseSizer() {}
+
+  /**
+   * What stands between board and size on one side, mm: the covered stack where the side is free,
+   * the thickest place of the covering where it touches something, and the clearance as well where
+   * it must keep clear.
+   */
+  public static double step(
+      SizeMeaning meaning,
+      Neighbour neighbour,
+      double greatestX,
+      double coverThickness,
+      int layers,
+      double clearance) {
+    if (meaning == SizeMeaning.BOARD) {
+      return 0;
+    }
+    return switch (neighbour) {
+      case FREE -> greatestX + coverThickness;
+      case BUTTING -> greatestX + coverThickness * layers;
+      case KEEP_CLEAR -> greatestX + coverThickness * layers + clearance;
+    };
+  }
+
+  /**
+   * The base outline.
+   *
+   * @param steps for front, right, back, left
+   * @throws InputRefused where nothing is left of the board
+   */
+  public static Outlines.Named base(OutlineShape shape, double[] steps, String partId) {
+    if (shape instanceof OutlineShape.Rectangle r) {
+      double length = r.length() - steps[1] - steps[3];
+      double width = r.width() - steps[0] - steps[2];
+      require(length > 0 && width > 0, partId);
+      double[] radii = new double[4];
+      for (int k = 0; k < 4; k++) {
+        // Corner k lies between side k-1 and side k.
+        double step = Math.min(steps[(k + 3) % 4], steps[k]);
+        radii[k] = Math.max(0, r.radii().get(k) - step);
+      }
+      return Outlines.rectangle(length, width, Arrays.stream(radii).boxed().toList());
+    }
+    Outlines.Named full = Outlines.of(shape);
+    if (Arrays.stream(steps).allMatch(s -> s == 0)) {
+      return full;
+    }
+    if (shape instanceof OutlineShape.Trapezoid) {
+      double[] inward = Arrays.stream(steps).map(s -> -s).toArray();
+      Path moved = Offset.by(full.path(), inward).orElse(null);
+      require(moved != null && moved.segments().size() == 4, partId);
+      return new Outlines.Named(centred(moved), full.names());
+    }
+    double step = Arrays.stream(steps).max().orElse(0);
+    Path moved = Offset.by(full.path(), -step).orElse(null);
+    require(moved != null, partId);
+    return new Outlines.Named(moved, Outlines.roundNames(moved));
+  }
+
+  private static Path centred(Path path) {
+    return path.translated(path.bounds().centre().times(-1));
+  }
+
+  private static void require(boolean holds, String partId) {
+    if (!holds) {
+      throw new InputRefused(
+          "",
+          0,
+          "parts[" + partId + "].base.outline",
+          "nothing is left of the board once covering, foam overhang and clearance are taken off",
+          "Give a larger size, a thinner covering or less overhang");
+    }
+  }
+
+  /** Names of sides in the order the steps come in. */
+  public static List<String> sides() {
+    return Outlines.SIDES;
+  }
+}

@@ -1,0 +1,104 @@
+package padwright.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.design.OutlineShape;
+import padwright.geometry.EllipseArcs;
+import padwright.geometry.Path;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+
+/**
+ * Makes a closed anticlockwise path from a named plan shape, the middle of its bounding box at the
+ * origin and the front at the bottom, with a name for every segment.
+ */
+public final class Outlines {
+  /** Names of the four sides, in the path's order. */
+  public static final List<String> SIDES = List.of("front", "right", "back", "left");
+
+  private static final List<String> CORNERS =
+      List.of("front left", "front right", "back right", "back left");
+
+  private Outlines() {}
+
+  /** A path with a name for each of its segments. */
+  public record Named(Path path, List<String> names) {
+    public Named {
+      names = List.copyOf(names);
+    }
+  }
+
+  /** The shape as given. */
+  public static Named of(OutlineShape shape) {
+    if (shape instanceof OutlineShape.Rectangle r) {
+      return rectangle(r.length(), r.width(), r.radii());
+    }
+    if (shape instanceof OutlineShape.Trapezoid t) {
+      double y = t.depth() / 2;
+      return new Named(
+          Path.polygon(
+              new Vec2(-t.front() / 2, -y),
+              new Vec2(t.front() / 2, -y),
+              new Vec2(t.back() / 2, y),
+              new Vec2(-t.back() / 2, y)),
+          SIDES);
+    }
+    Path path =
+        shape instanceof OutlineShape.Circle c
+            ? EllipseArcs.of(c.diameter() / 2, c.diameter() / 2)
+            : ellipse((OutlineShape.Ellipse) shape);
+    return new Named(path, roundNames(path));
+  }
+
+  private static Path ellipse(OutlineShape.Ellipse e) {
+    return EllipseArcs.of(e.length() / 2, e.width() / 2);
+  }
+
+  /** Names by which way each segment faces; for outlines that have no corners. */
+  static List<String> roundNames(Path path) {
+    List<String> names = new ArrayList<>();
+    for (Segment s : path.segments()) {
+      double angle = s.directionAt(0.5).right().angle();
+      int quarter = (int) Math.floor((angle + 0.75 * Math.PI) / (Math.PI / 2) + 1e-9);
+      names.add(SIDES.get(Math.floorMod(quarter, 4)));
+    }
+    return names;
+  }
+
+  /** A rectangle with its corner radii, front left, front right, back right, back left. */
+  static Named rectangle(double length, double width, List<Double> radii) {
+    Vec2[] corner = {
+      new Vec2(-length / 2, -width / 2),
+      new Vec2(length / 2, -width / 2),
+      new Vec2(length / 2, width / 2),
+      new Vec2(-length / 2, width / 2)
+    };
+    List<Segment> segments = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    for (int side = 0; side < 4; side++) {
+      Vec2 a = corner[side];
+      Vec2 b = corner[(side + 1) % 4];
+      double ra = radii.get(side);
+      double rb = radii.get((side + 1) % 4);
+      Vec2 along = b.minus(a).unit();
+      Vec2 from = a.along(along, ra);
+      Vec2 to = b.along(along, -rb);
+      if (from.distance(to) > 1e-9) {
+        segments.add(Segment.line(from, to));
+        names.add(SIDES.get(side));
+      }
+      if (rb > 0) {
+        double start = along.right().angle();
+        segments.add(Segment.arc(to.along(along.left(), rb), rb, start, start + Math.PI / 2));
+        names.add(CORNERS.get((side + 1) % 4) + " corner");
+      }
+    }
+    return new Named(new Path(segments, true), names);
+  }
+
+  /** The name of the corner between two sides, such as "front right". */
+  public static String cornerName(String before, String after) {
+    boolean level = before.equals("front") || before.equals("back");
+    return level ? before + " " + after : after + " " + before;
+  }
+}

@@ -1,0 +1,130 @@
+package padwright.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.design.EdgeShape;
+import padwright.geometry.DiscHull.Disc;
+import padwright.geometry.Vec2;
+
+/**
+ * The built-up layers under the covering at one place of the edge, in section coordinates (x
+ * outwards from the base outline, y up from the back of the board), mm.
+ *
+ * @param board thickness of the board
+ * @param backArris radius on its back arris
+ * @param layers foam from the board upwards
+ * @param edge shape of the foam's top edge
+ * @param wadding compressed thickness, 0 without
+ * @param waddingOverSides whether it goes down the sides to the back of the board
+ */
+public record Stack(
+    double board,
+    double backArris,
+    List<Layer> layers,
+    EdgeShape edge,
+    double wadding,
+    boolean waddingOverSides) {
+  public Stack {
+    layers = List.copyOf(layers);
+  }
+
+  /** A foam layer: its thickness, and its edge beyond the base outline. */
+  public record Layer(double thickness, double overhang) {}
+
+  public double foamHeight() {
+    return layers.stream().mapToDouble(Layer::thickness).sum();
+  }
+
+  /** Height of the foam's top over the back of the board. */
+  public double foamTop() {
+    return board + foamHeight();
+  }
+
+  /** Height of the face before the covering. */
+  public double top() {
+    return foamTop() + wadding;
+  }
+
+  /** How far the wadding stands out at the sides. */
+  public double sideWadding() {
+    return waddingOverSides ? wadding : 0;
+  }
+
+  /** The edge of the topmost layer beyond the base outline. */
+  double topOverhang() {
+    return layers.isEmpty() ? 0 : layers.get(layers.size() - 1).overhang();
+  }
+
+  /** The furthest out that foam may reach at a height, as the edge shape cuts it. */
+  double edgeLimit(double height) {
+    double o = topOverhang();
+    double below = foamTop() - height;
+    if (edge instanceof EdgeShape.Round round && below < round.radius()) {
+      double r = round.radius();
+      double up = r - below;
+      return o - r + Math.sqrt(Math.max(0, r * r - up * up));
+    }
+    if (edge instanceof EdgeShape.Bevel bevel && below < bevel.size()) {
+      return o - (bevel.size() - below);
+    }
+    if (edge instanceof EdgeShape.FullRound) {
+      double r = foamHeight() / 2;
+      double up = Math.abs(r - below);
+      return o - r + Math.sqrt(Math.max(0, r * r - up * up));
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** The discs whose hull the covering lies on. */
+  public List<Disc> discs() {
+    double side = sideWadding();
+    List<Disc> discs = new ArrayList<>();
+    discs.add(new Disc(new Vec2(-backArris, backArris), backArris));
+    discs.add(new Disc(new Vec2(0, board), 0));
+    if (side > 0) {
+      // Trimmed level with the back of the board, so that it adds no bulk under the staples.
+      discs.add(new Disc(new Vec2(side, 0), 0));
+    }
+    double z = board;
+    for (Layer layer : layers) {
+      for (double height : new double[] {z, z + layer.thickness()}) {
+        double x = Math.min(layer.overhang(), edgeLimit(height));
+        addFoamCorner(discs, new Vec2(x, height), 0);
+      }
+      z += layer.thickness();
+    }
+    double o = topOverhang();
+    if (edge instanceof EdgeShape.Round round) {
+      double r = round.radius();
+      addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
+    } else if (edge instanceof EdgeShape.Bevel bevel) {
+      addFoamCorner(discs, new Vec2(o - bevel.size(), foamTop()), 0);
+      addFoamCorner(discs, new Vec2(o, foamTop() - bevel.size()), 0);
+    } else if (edge instanceof EdgeShape.FullRound) {
+      double r = foamHeight() / 2;
+      addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
+    }
+    return discs;
+  }
+
+  /** A corner of foam with the wadding over it: rolled round it, or lying on top and cut flush. */
+  private void addFoamCorner(List<Disc> discs, Vec2 centre, double radius) {
+    if (waddingOverSides) {
+      discs.add(new Disc(centre, radius + wadding));
+    } else {
+      discs.add(new Disc(centre, radius));
+      if (wadding > 0 && centre.y() + radius > foamTop() - 1e-9) {
+        discs.add(new Disc(centre.plus(new Vec2(0, wadding)), radius));
+      }
+    }
+  }
+
+  /** How far the stack reaches beyond the base outline without the covering; never negative. */
+  public double greatestX() {
+    double most = 0;
+    for (Disc d : discs()) {
+      most = Math.max(most, d.centre().x() + d.radius());
+    }
+    return most;
+  }
+}
