@@ -24,7 +24,7 @@ record GrainArrow(double length, String word, boolean oneHead, boolean headAtSta
   private static final double GAP = 1.2;
 
   /** Arrow lengths tried, longest first. */
-  static final double[] LENGTHS = {90, 60, 40, 25};
+  static final double[] LENGTHS = {90, 60, 40, 25, 16};
 
   @Override
   public double width() {

@@ -17,6 +17,7 @@ import padwright.geometry.Vec2;
  */
 record NoteBlock(double width, double height, List<Entry> entries) implements Patch {
   private static final double GUTTER = 6;
+  private static final double HEADING_GAP = 1.2;
   private static final double SAMPLE = 16;
   private static final double SAMPLE_GAP = 2;
 
@@ -43,7 +44,7 @@ record NoteBlock(double width, double height, List<Entry> entries) implements Pa
     if (!heading.isEmpty()) {
       width = Lettering.width(heading, Lettering.NAME);
       entries.add(new Entry(0, -Lettering.ASCENT * Lettering.NAME, Lettering.NAME, heading, null));
-      top = Lettering.NAME;
+      top = Lettering.NAME + HEADING_GAP;
     }
     int rows = (notes.size() + columns - 1) / columns;
     double x = 0;

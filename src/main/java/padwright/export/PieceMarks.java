@@ -21,6 +21,8 @@ final class PieceMarks {
   private static final double TRIANGLE = 4;
   private static final double CROSSHAIR = 3;
   private static final double[] SHIFTS = {0, 0.8, 1.6, 2.6, 4};
+  private static final double[] SLIDES = {0, -2.2, 2.2};
+  private static final double[] STILL = {0};
   private static final double[] ALONG = {0.5, 0.42, 0.58, 0.33, 0.67, 0.25, 0.75, 0.15, 0.85};
   private static final double[] OFFSETS = {0, 2, 4, 7, 11, 16};
 
@@ -201,8 +203,7 @@ final class PieceMarks {
     for (int i = 0; i < ways.length; i++) {
       double start = i < 2 ? half + 1.45 : halfAlong + STAPLE / 2 + 1.45;
       for (double shift : SHIFTS) {
-        for (int k = -1; k <= 1; k++) {
-          double slide = i < 2 ? 2.2 * k : 0;
+        for (double slide : i < 2 ? SLIDES : STILL) {
           Vec2 at = s.at().along(ways[i], start + shift).along(along, slide);
           if (sheet.textAt(at, Lettering.NOTE, 0, n)) {
             return;

@@ -34,7 +34,7 @@ final class PieceNotes {
     lines.add(header.partName());
     lines.add(count(hand));
     lines.add(piece.material() + ", " + thickness());
-    lines.add("cut size " + size(piece.length()) + " x " + size(piece.width()));
+    lines.add("cut size " + size());
     lines.add(sideUp());
     String job = header.jobTitle();
     lines.add(job.isEmpty() ? header.date() : job + ", " + header.date());
@@ -78,16 +78,17 @@ final class PieceNotes {
   }
 
   /** A base must go into its place, a cover must reach: neither is rounded the wrong way. */
-  private String size(double mm) {
+  private String size() {
     Rounding way =
         switch (piece.kind()) {
           case BASE, PACKING -> Rounding.DOWN;
           case COVER, DUST_COVER -> Rounding.UP;
           case FOAM, WADDING -> Rounding.NEAREST;
         };
-    return header.units() == Units.MM
-        ? LengthText.in(LengthUnit.MM, mm, way)
-        : LengthText.in(LengthUnit.INCH, mm, way);
+    LengthUnit unit = header.units() == Units.MM ? LengthUnit.MM : LengthUnit.INCH;
+    String length = LengthText.in(unit, piece.length(), way);
+    String bare = length.substring(0, length.length() - unit.mark().length() - 1);
+    return bare + " x " + LengthText.in(unit, piece.width(), way);
   }
 
   private String thickness() {
@@ -103,11 +104,16 @@ final class PieceNotes {
 
   /** Without noughts that say nothing: 12 mm, 1.2 mm. */
   static String plain(double mm) {
-    String s = LengthText.mmNumber(mm, THICKNESS_DIGITS, Rounding.NEAREST);
-    while (s.endsWith("0")) {
-      s = s.substring(0, s.length() - 1);
+    return plainNumber(mm) + " mm";
+  }
+
+  static String plainNumber(double value) {
+    String s = LengthText.mmNumber(value, THICKNESS_DIGITS, Rounding.NEAREST);
+    int end = s.length();
+    while (s.charAt(end - 1) == '0') {
+      end--;
     }
-    return (s.endsWith(".") ? s.substring(0, s.length() - 1) : s) + " mm";
+    return s.substring(0, s.charAt(end - 1) == '.' ? end - 1 : end);
   }
 
   /** What the grain arrow is called. */

@@ -39,7 +39,7 @@ final class Room {
   private int count;
   private int[] asked = new int[128];
   private int question;
-  private final List<Box> boxes = new ArrayList<>();
+  private final BoxSet boxes = new BoxSet();
 
   Room(Path cutLine, List<Path> innerCuts) {
     this.bounds = cutLine.bounds();
@@ -121,47 +121,48 @@ final class Room {
   }
 
   /** True where nothing entered comes nearer to the box than {@code clearance}. */
-  boolean clear(Box box, double clearance) {
-    Box g = box.grown(clearance);
-    for (int i = boxes.size() - 1; i >= 0; i--) {
-      if (boxes.get(i).meets(g)) {
-        return false;
-      }
+  boolean clear(Box b, double clearance) {
+    return clear(
+        b.centre().x(),
+        b.centre().y(),
+        Math.cos(b.angle()),
+        Math.sin(b.angle()),
+        b.width() / 2 + clearance,
+        b.height() / 2 + clearance);
+  }
+
+  /** The same with the box as its middle, the direction of its width and its half sides. */
+  private boolean clear(double x, double y, double ux, double uy, double hw, double hh) {
+    if (boxes.anyMeets(x, y, ux, uy, hw, hh)) {
+      return false;
     }
-    double ux = Math.cos(g.angle());
-    double uy = Math.sin(g.angle());
-    double x = g.centre().x();
-    double y = g.centre().y();
-    Bounds b = g.bounds();
+    double reachX = Math.abs(ux) * hw + Math.abs(uy) * hh;
+    double reachY = Math.abs(uy) * hw + Math.abs(ux) * hh;
+    int firstColumn = column(x - reachX);
+    int lastColumn = column(x + reachX);
+    int lastRow = row(y + reachY);
     question++;
-    int lastColumn = column(b.maxX());
-    int lastRow = row(b.maxY());
-    for (int r = row(b.minY()); r <= lastRow; r++) {
-      for (int c = column(b.minX()); c <= lastColumn; c++) {
+    for (int r = row(y - reachY); r <= lastRow; r++) {
+      for (int c = firstColumn; c <= lastColumn; c++) {
         int[] near = buckets[r * columns + c];
         for (int k = 1; near != null && k <= near[0]; k++) {
-          if (asked[near[k]] == question) {
-            continue;
-          }
-          asked[near[k]] = question;
-          int at = 4 * near[k];
-          double px = lines[at] - x;
-          double py = lines[at + 1] - y;
-          double qx = lines[at + 2] - x;
-          double qy = lines[at + 3] - y;
-          if (Box.crosses(
-              px * ux + py * uy,
-              py * ux - px * uy,
-              qx * ux + qy * uy,
-              qy * ux - qx * uy,
-              g.width() / 2,
-              g.height() / 2)) {
+          if (asked[near[k]] != question && meets(near[k], x, y, ux, uy, hw, hh)) {
             return false;
           }
+          asked[near[k]] = question;
         }
       }
     }
     return true;
+  }
+
+  private boolean meets(int i, double x, double y, double ux, double uy, double hw, double hh) {
+    double px = lines[4 * i] - x;
+    double py = lines[4 * i + 1] - y;
+    double qx = lines[4 * i + 2] - x;
+    double qy = lines[4 * i + 3] - y;
+    return Box.crosses(
+        px * ux + py * uy, py * ux - px * uy, qx * ux + qy * uy, qy * ux - qx * uy, hw, hh);
   }
 
   /** True where the box lies on the piece, clear of everything. */
@@ -176,12 +177,7 @@ final class Room {
 
   /** True where a straight line meets no box that was entered. */
   boolean passes(Vec2 from, Vec2 to) {
-    for (Box b : boxes) {
-      if (b.meets(from, to)) {
-        return false;
-      }
-    }
-    return true;
+    return !boxes.anyOn(from, to);
   }
 
   boolean onPiece(Vec2 p) {
@@ -198,24 +194,34 @@ final class Room {
 
   /** The place nearest to {@code wish}, ring by ring of a grid, where a box of this size fits. */
   Optional<Box> nearest(double width, double height, double angle, Vec2 wish, double clearance) {
-    Bounds need = new Box(Vec2.ZERO, width, height, angle).bounds();
-    double slackX = bounds.width() - need.width() - 2 * clearance;
-    double slackY = bounds.height() - need.height() - 2 * clearance;
+    double ux = Math.cos(angle);
+    double uy = Math.sin(angle);
+    double hw = width / 2 + clearance;
+    double hh = height / 2 + clearance;
+    double reachX = Math.abs(ux) * hw + Math.abs(uy) * hh;
+    double reachY = Math.abs(uy) * hw + Math.abs(ux) * hh;
+    double slackX = bounds.width() - 2 * reachX;
+    double slackY = bounds.height() - 2 * reachY;
     if (slackX < 0 || slackY < 0) {
       return Optional.empty();
     }
     double dx = Math.max(LEAST_STEP, slackX / STEPS);
     double dy = Math.max(LEAST_STEP, slackY / STEPS);
-    int rings = 1 + (int) Math.ceil(Math.max(bounds.width() / dx, bounds.height() / dy));
-    rings = Math.min(rings, 2 * STEPS);
+    int left = (int) Math.ceil((bounds.minX() + reachX - wish.x()) / dx);
+    int right = (int) Math.floor((bounds.maxX() - reachX - wish.x()) / dx);
+    int down = (int) Math.ceil((bounds.minY() + reachY - wish.y()) / dy);
+    int up = (int) Math.floor((bounds.maxY() - reachY - wish.y()) / dy);
+    int rings = Math.max(Math.max(-left, right), Math.max(-down, up));
     for (int ring = 0; ring <= rings; ring++) {
-      for (int i = -ring; i <= ring; i++) {
+      for (int i = Math.max(left, -ring); i <= Math.min(right, ring); i++) {
         int step = Math.abs(i) == ring || ring == 0 ? 1 : 2 * ring;
-        for (int j = -ring; j <= ring; j += step) {
-          Vec2 at = new Vec2(wish.x() + i * dx, wish.y() + j * dy);
-          Box box = new Box(at, width, height, angle);
-          if (holds(box, clearance)) {
-            return Optional.of(box);
+        for (int j = step == 1 ? Math.max(down, -ring) : -ring;
+            j <= Math.min(up, ring);
+            j += step) {
+          double x = wish.x() + i * dx;
+          double y = wish.y() + j * dy;
+          if (j >= down && clear(x, y, ux, uy, hw, hh) && onPiece(new Vec2(x, y))) {
+            return Optional.of(new Box(new Vec2(x, y), width, height, angle));
           }
         }
       }

@@ -138,30 +138,46 @@ final class Sheet {
     boolean below = room.bounds().width() >= room.bounds().height();
     Bounds piece = extent;
     double limit = below ? Math.max(piece.width(), NARROWEST_ROW) : 0;
-    double x = below ? piece.minX() : piece.maxX() + BESIDE;
+    double startX = below ? piece.minX() : piece.maxX() + BESIDE;
+    double x = startX;
     double y = below ? piece.minY() - BESIDE : piece.maxY();
-    double startX = x;
     double rowHeight = 0;
+    Beside across = null;
     for (Beside b : beside) {
       Bounds size = new Box(Vec2.ZERO, b.patch.width(), b.patch.height(), b.angle).bounds();
+      if (b.patch instanceof CheckLine && size.height() > size.width() == below) {
+        across = b;
+        continue;
+      }
       if (x > startX && x + size.width() > startX + limit) {
         x = startX;
         y -= rowHeight + BESIDE;
         rowHeight = 0;
       }
       Vec2 middle = new Vec2(x + size.width() / 2, y - size.height() / 2);
-      Box box = new Box(middle, b.patch.width(), b.patch.height(), b.angle);
       if (b.leader) {
         leader(size.width(), size.height(), middle, below);
       }
-      draw(b.patch, box);
+      draw(b.patch, new Box(middle, b.patch.width(), b.patch.height(), b.angle));
       x += size.width() + BESIDE;
       rowHeight = Math.max(rowHeight, size.height());
+    }
+    if (across != null) {
+      checkLine(across, piece, below);
     }
     List<Item> all = new ArrayList<>(strokes);
     all.sort((p, q) -> Integer.compare(rank(p), rank(q)));
     all.addAll(texts);
     return new Drawing(title, description, extent.grown(EDGE), all);
+  }
+
+  /** A check line across the rows stands at their far end, where it takes least paper. */
+  private void checkLine(Beside b, Bounds piece, boolean below) {
+    Bounds size = new Box(Vec2.ZERO, b.patch.width(), b.patch.height(), b.angle).bounds();
+    double x = below ? extent.maxX() + BESIDE : piece.minX();
+    double y = below ? piece.maxY() : extent.minY() - BESIDE;
+    Vec2 middle = new Vec2(x + size.width() / 2, y - size.height() / 2);
+    draw(b.patch, new Box(middle, b.patch.width(), b.patch.height(), b.angle));
   }
 
   /** From the edge of a block to a dot on the piece, over nothing that is written there. */
