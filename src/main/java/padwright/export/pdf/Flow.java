@@ -137,8 +137,8 @@ final class Flow {
 
   private void draw(PdfPainter p, Placed l) throws IOException {
     Line line = l.line;
-    p.text(l.x, l.y, line.size, line.heading(), line.text);
     if (line.heading()) {
+      p.text(l.x, l.y, line.size, true, line.text);
       return;
     }
     double left = l.x - line.indent;
@@ -152,6 +152,7 @@ final class Flow {
     if (line.first && !line.block.marker().isEmpty()) {
       p.text(left, l.y, size, true, line.block.marker());
     }
+    p.text(l.x, l.y, line.size, false, line.text);
     if (line.first && line.block.kind() == Block.Kind.BLANK) {
       double from = l.x + face.width(line.text, size) + 2;
       p.line(from, l.y - 0.4, from + BLANK_LENGTH, l.y - 0.4, LineStyle.DIMENSION);

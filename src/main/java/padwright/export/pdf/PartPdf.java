@@ -92,8 +92,7 @@ public final class PartPdf {
             set.job().units());
     List<Drawing> list = new ArrayList<>();
     for (PatternPiece piece : part.pieces()) {
-      list.add(PieceDrawing.of(words, piece));
-      PieceDrawing.mirroredHand(words, piece).ifPresent(list::add);
+      list.addAll(PieceDrawing.forPages(words, piece));
     }
     return list;
   }

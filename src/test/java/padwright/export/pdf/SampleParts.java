@@ -18,7 +18,6 @@ import padwright.design.Units;
 import padwright.design.WrappedPad;
 import padwright.fastening.Mounting;
 import padwright.fastening.StaplePlan;
-import padwright.geometry.Path;
 import padwright.geometry.Vec2;
 import padwright.material.Board;
 import padwright.material.Covering;
@@ -29,12 +28,6 @@ import padwright.material.Status;
 import padwright.pattern.Figures;
 import padwright.pattern.Figures.Box;
 import padwright.pattern.PartResult;
-import padwright.pattern.PatternPiece;
-import padwright.pattern.PatternPiece.Kind;
-import padwright.pattern.PatternPiece.LineKind;
-import padwright.pattern.PatternPiece.LineMark;
-import padwright.pattern.PatternPiece.SideUp;
-import padwright.pattern.PatternPiece.StapleMark;
 import padwright.pattern.PatternSet;
 
 /** A forearm rest written out by hand, so that these tests need no engine. */
@@ -65,7 +58,11 @@ final class SampleParts {
         spec(assumptions),
         null,
         new CoverPlan(
-            outline(715, 175), outline(745, 205), List.of(57.6), List.of(20.0), corners()),
+            Samples.rectangle(715, 175),
+            Samples.rectangle(745, 205),
+            List.of(57.6),
+            List.of(20.0),
+            corners()),
         new WrapReport(true, 0, 20, 10, 0, 0, List.of()),
         new StaplePlan(List.of(), 8, 25, List.of()),
         new Mounting(
@@ -78,12 +75,8 @@ final class SampleParts {
                 "Glue the packing strip, 1 thick, between the turn-unders",
                 "Screw from below through the desk edge, two 4 x 25 screws, 60 from each end")),
         figures(),
-        pieces(),
+        SamplePieces.pieces(),
         findings(findings));
-  }
-
-  private static Path outline(double w, double h) {
-    return Samples.rectangle(w, h);
   }
 
   private static WrappedPad asked() {
@@ -214,147 +207,6 @@ final class SampleParts {
         1,
         List.of(),
         0.42);
-  }
-
-  static List<PatternPiece> pieces() {
-    List<PatternPiece> list = new ArrayList<>();
-    List<StapleMark> staples = new ArrayList<>();
-    for (int i = 0; i < 23; i++) {
-      staples.add(new StapleMark(2 * i + 1, new Vec2(-275 + i * 25, -22), 0, 1));
-      staples.add(new StapleMark(2 * i + 2, new Vec2(-275 + i * 25, 22), 0, 1));
-    }
-    list.add(
-        piece(
-            "base",
-            Kind.BASE,
-            "Base",
-            "Birch plywood",
-            12,
-            600.3,
-            60.3,
-            List.of(),
-            staples,
-            SideUp.BACK));
-    list.add(
-        piece(
-            "foam-1",
-            Kind.FOAM,
-            "Foam 1",
-            "Firm seat foam",
-            12,
-            600,
-            60,
-            List.of(),
-            List.of(),
-            SideUp.EITHER));
-    list.add(
-        piece(
-            "foam-2",
-            Kind.FOAM,
-            "Foam 2",
-            "Firm seat foam",
-            12,
-            606,
-            66,
-            List.of(),
-            List.of(),
-            SideUp.EITHER));
-    list.add(
-        new PatternPiece(
-            "cover",
-            Kind.COVER,
-            "Cover",
-            2,
-            0,
-            "Knit-backed vinyl",
-            1,
-            cut(745.1416, 205.1416, 38),
-            List.of(),
-            coverLines(),
-            List.of(),
-            List.of(),
-            Optional.of(new Vec2(1, 0)),
-            false,
-            SideUp.BACK,
-            745.1416,
-            205.1416));
-    list.add(
-        piece(
-            "dust",
-            Kind.DUST_COVER,
-            "Dust cover",
-            "Black cloth",
-            0.3,
-            612,
-            72,
-            List.of(),
-            List.of(),
-            SideUp.EITHER));
-    return list;
-  }
-
-  private static List<LineMark> coverLines() {
-    List<LineMark> lines = new ArrayList<>();
-    lines.add(new LineMark(LineKind.TRIM, cut(715.1416, 175.1416, 33)));
-    lines.add(new LineMark(LineKind.FOLD, outline(675, 135)));
-    lines.add(new LineMark(LineKind.FOLD, outline(600, 60)));
-    for (int sx : new int[] {-1, 1}) {
-      for (int sy : new int[] {-1, 1}) {
-        Vec2 corner = new Vec2(sx * 300, sy * 30);
-        lines.add(
-            new LineMark(
-                LineKind.CREASE, Path.line(corner, corner.plus(new Vec2(sx * 37, sy * 37)))));
-        Vec2 in = corner.plus(new Vec2(sx * 10, sy * 47));
-        lines.add(
-            new LineMark(LineKind.RELIEF, Path.line(in, corner.plus(new Vec2(sx * 10, sy * 72)))));
-      }
-    }
-    return lines;
-  }
-
-  private static Path cut(double w, double h, double c) {
-    double x = w / 2;
-    double y = h / 2;
-    return Path.polygon(
-        new Vec2(-x + c, -y),
-        new Vec2(x - c, -y),
-        new Vec2(x, -y + c),
-        new Vec2(x, y - c),
-        new Vec2(x - c, y),
-        new Vec2(-x + c, y),
-        new Vec2(-x, y - c),
-        new Vec2(-x, -y + c));
-  }
-
-  private static PatternPiece piece(
-      String id,
-      Kind kind,
-      String name,
-      String material,
-      double thickness,
-      double w,
-      double h,
-      List<LineMark> lines,
-      List<StapleMark> staples,
-      SideUp side) {
-    return new PatternPiece(
-        id,
-        kind,
-        name,
-        2,
-        0,
-        material,
-        thickness,
-        outline(w, h),
-        List.of(),
-        lines,
-        staples,
-        List.of(),
-        Optional.empty(),
-        false,
-        side,
-        w,
-        h);
   }
 
   private static List<Finding> findings(int n) {
