@@ -60,7 +60,7 @@ final class Results {
         new LayerCounter(cover.trim().flattened(0.05), developer.skeleton(), section.taut());
     StaplePlan staples =
         new StaplePlanner(shape, spec, kind, Side.FRONT)
-            .plan(layers, List.of(), OptionalDouble.of(8), List.of(spec.staple()));
+            .plan(cover.corners(), layers, List.of(), OptionalDouble.of(8), List.of(spec.staple()));
     Figures figures =
         new Figures(
             null,
