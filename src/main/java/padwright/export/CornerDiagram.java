@@ -3,6 +3,7 @@ package padwright.export;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import padwright.cover.CornerPlan;
 import padwright.export.Drawing.Anchor;
@@ -94,7 +95,10 @@ public final class CornerDiagram {
       PartHeader header, List<CornerPlan> group, List<Scene> scenes, List<String> sentences) {
     List<Item> items = new ArrayList<>();
     CornerPlan plan = group.get(0);
-    String title = header.partName() + ": corner, " + CornerWords.name(plan.treatment());
+    String title =
+        header.partName()
+            + (plan.turn() > Math.PI ? ": rim, " : ": corner, ")
+            + CornerWords.name(plan.treatment());
     double width = COLUMNS * CELL + (COLUMNS - 1) * GAP;
     double y = -Lettering.NAME * Lettering.ASCENT;
     items.add(new Text(new Vec2(0, y), Lettering.NAME, 0, Anchor.START, false, title));
@@ -164,7 +168,7 @@ public final class CornerDiagram {
     if (s.isEmpty()) {
       return "";
     }
-    String start = s.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + s.substring(1);
+    String start = s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
     return start.endsWith(".") ? start : start + ".";
   }
 

@@ -287,7 +287,14 @@ public final class SectionDrawing {
     if (facts.standOff > 0) {
       Vec2 gap =
           new Vec2(w * scale - 4, -Math.min(facts.standOff, spec.coverThickness()) / 2 * scale);
-      names.add(gap, true, "turn-under stands " + thickness(facts.standOff) + " off the back");
+      names.add(
+          gap,
+          true,
+          (facts.standOff > spec.coverThickness() + 1e-9
+                  ? "turn-under stands up to "
+                  : "turn-under stands ")
+              + thickness(facts.standOff)
+              + " off the back");
     }
   }
 
