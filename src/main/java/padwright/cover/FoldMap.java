@@ -13,6 +13,9 @@ import padwright.shape.TautPath;
 final class FoldMap {
   private static final double ON_THE_LINE = 1e-6;
 
+  /** A raw edge cut to end at the back may miss it by this much, mm: it cannot be seen or cut. */
+  private static final double ROUNDING = 0.01;
+
   /** So much of the bend at the back counts as the arris itself, mm: a thin covering's own bend. */
   private static final double ARRIS = 1;
 
@@ -78,7 +81,8 @@ final class FoldMap {
    * Where a wall ends for the eye: the last of the bend round the back arris shows as the arris.
    */
   private double wallsEnd() {
-    return path.backStart() - Math.min(ARRIS, path.backStart() - path.wallEnd()) - ON_THE_LINE;
+    return path.backStart()
+        - Math.max(ROUNDING, Math.min(ARRIS, path.backStart() - path.wallEnd()));
   }
 
   /**
