@@ -1,0 +1,242 @@
+package padwright.jobfile;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import padwright.design.EdgeShape;
+import padwright.design.OutlineShape;
+import padwright.design.OutlineShape.Circle;
+import padwright.design.OutlineShape.Ellipse;
+import padwright.design.OutlineShape.Rectangle;
+import padwright.design.OutlineShape.Trapezoid;
+import padwright.design.Units;
+import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Base;
+import padwright.design.WrappedPad.Corners;
+import padwright.design.WrappedPad.Cover;
+import padwright.design.WrappedPad.DustCover;
+import padwright.design.WrappedPad.Finish;
+import padwright.design.WrappedPad.FoamLayer;
+import padwright.design.WrappedPad.Hole;
+import padwright.design.WrappedPad.Host;
+import padwright.design.WrappedPad.Neighbour;
+import padwright.design.WrappedPad.Side;
+import padwright.design.WrappedPad.SizeMeaning;
+import padwright.design.WrappedPad.Staples;
+import padwright.design.WrappedPad.Treatment;
+import padwright.design.WrappedPad.WaddingLayer;
+
+/** Turns one part into maps and lists, the mirror of {@link PartReader}. */
+final class PartWriter {
+  private final Units units;
+
+  PartWriter(Units units) {
+    this.units = units;
+  }
+
+  Map<String, Object> part(WrappedPad pad) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("id", pad.id());
+    m.put("name", pad.name());
+    m.put("build", "wrapped");
+    m.put("kind", Words.KIND.word(pad.kind()));
+    m.put("quantity", pad.quantity());
+    if (pad.mirrored() != 0) {
+      m.put("mirrored", pad.mirrored());
+    }
+    if (pad.front() != Side.FRONT) {
+      m.put("front", Words.SIDE.word(pad.front()));
+    }
+    m.put("base", base(pad.base()));
+    m.put("foam", pad.foam().stream().map(this::foam).toList());
+    pad.wadding().ifPresent(w -> m.put("wadding", wadding(w)));
+    m.put("edge", edge(pad.edge()));
+    m.put("cover", cover(pad.cover()));
+    m.put("corners", corners(pad.corners()));
+    putUnlessEmpty(m, "staples", staples(pad.staples()));
+    if (!pad.host().equals(Host.none())) {
+      m.put("host", host(pad.host()));
+    }
+    m.put("dustCover", dustCover(pad.dustCover()));
+    return m;
+  }
+
+  private Map<String, Object> base(Base base) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("outline", outline(base.outline()));
+    m.put("size", Words.SIZE.word(base.size()));
+    Neighbour usual = base.size() == SizeMeaning.OPENING ? Neighbour.KEEP_CLEAR : Neighbour.FREE;
+    if (base.sides().stream().anyMatch(s -> s != usual)) {
+      Map<String, Object> sides = new LinkedHashMap<>();
+      for (Side side : Side.values()) {
+        sides.put(Words.SIDE.word(side), Words.NEIGHBOUR.word(base.sides().get(side.ordinal())));
+      }
+      m.put("sides", sides);
+    }
+    put(m, "clearance", base.clearance());
+    m.put("board", base.board());
+    put(m, "thickness", base.thickness());
+    put(m, "measured", base.measured());
+    if (base.backArris() != 0) {
+      put(m, "backArris", base.backArris());
+    }
+    if (!base.holes().isEmpty()) {
+      m.put("holes", holes(base.holes()));
+    }
+    return m;
+  }
+
+  private Map<String, Object> outline(OutlineShape shape) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    if (shape instanceof Rectangle r) {
+      put(m, "length", r.length());
+      put(m, "width", r.width());
+      if (r.radii().stream().distinct().count() > 1) {
+        m.put("radii", r.radii().stream().map(this::length).toList());
+      } else if (r.radii().get(0) != 0) {
+        put(m, "radius", r.radii().get(0));
+      }
+      return Map.of("rectangle", m);
+    } else if (shape instanceof Trapezoid t) {
+      put(m, "front", t.front());
+      put(m, "back", t.back());
+      put(m, "depth", t.depth());
+      return Map.of("trapezoid", m);
+    } else if (shape instanceof Ellipse e) {
+      put(m, "length", e.length());
+      put(m, "width", e.width());
+      return Map.of("ellipse", m);
+    }
+    put(m, "diameter", ((Circle) shape).diameter());
+    return Map.of("circle", m);
+  }
+
+  private List<Map<String, Object>> holes(List<Hole> holes) {
+    List<Map<String, Object>> list = new ArrayList<>();
+    for (Hole hole : holes) {
+      Map<String, Object> m = new LinkedHashMap<>();
+      put(m, "x", hole.x());
+      put(m, "y", hole.y());
+      put(m, "diameter", hole.diameter());
+      list.add(m);
+    }
+    return list;
+  }
+
+  private Map<String, Object> foam(FoamLayer layer) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("foam", layer.foam());
+    put(m, "thickness", layer.thickness());
+    put(m, "overhang", layer.overhang());
+    return m;
+  }
+
+  private Map<String, Object> wadding(WaddingLayer wadding) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("wadding", wadding.wadding());
+    put(m, "thickness", wadding.thickness());
+    m.put("over", wadding.overSides() ? "top and sides" : "top");
+    return m;
+  }
+
+  private Object edge(EdgeShape edge) {
+    if (edge instanceof EdgeShape.Round r) {
+      return Map.of("round", length(r.radius()));
+    } else if (edge instanceof EdgeShape.Bevel b) {
+      return Map.of("bevel", length(b.size()));
+    }
+    return edge instanceof EdgeShape.FullRound ? "full round" : "square";
+  }
+
+  private Map<String, Object> cover(Cover cover) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("covering", cover.covering());
+    put(m, "thickness", cover.thickness());
+    put(m, "turnUnder", cover.turnUnder());
+    put(m, "grip", cover.grip());
+    if (cover.stretchAlong() != 0 || cover.stretchAcross() != 0) {
+      Map<String, Object> stretch = new LinkedHashMap<>();
+      stretch.put("along", plain(cover.stretchAlong()));
+      stretch.put("across", plain(cover.stretchAcross()));
+      m.put("stretchAllowance", stretch);
+    }
+    if (cover.warpAlongWidth()) {
+      m.put("warp", "width");
+    }
+    return m;
+  }
+
+  private Object corners(Corners corners) {
+    List<String> words = corners.treatments().stream().map(Words.TREATMENT::word).toList();
+    boolean one = words.size() == 1;
+    if (one && corners.reliefStop().isEmpty() && corners.pleatDepth().isEmpty()) {
+      return words.get(0);
+    }
+    Map<String, Object> m = new LinkedHashMap<>();
+    if (!one) {
+      m.put("each", words);
+    } else if (corners.treatments().get(0) != Treatment.AUTO) {
+      m.put("treatment", words.get(0));
+    }
+    put(m, "reliefStop", corners.reliefStop());
+    put(m, "pleatDepth", corners.pleatDepth());
+    return m;
+  }
+
+  private Map<String, Object> staples(Staples staples) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    staples.staple().ifPresent(s -> m.put("staple", s));
+    put(m, "leg", staples.leg());
+    put(m, "spacing", staples.spacing());
+    put(m, "edgeDistance", staples.edgeDistance());
+    staples.pull().ifPresent(p -> m.put("pull", plain(p)));
+    return m;
+  }
+
+  private Map<String, Object> host(Host host) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    m.put("fixing", Words.FIXING.word(host.fixing()));
+    put(m, "thickness", host.thickness());
+    if (host.finish() != Finish.BARE) {
+      m.put("finish", Words.FINISH.word(host.finish()));
+    }
+    host.screw().ifPresent(s -> m.put("screw", s));
+    put(m, "screwLength", host.screwLength());
+    if (!host.positions().isEmpty()) {
+      m.put("positions", holes(host.positions()));
+    }
+    return m;
+  }
+
+  private Object dustCover(DustCover dustCover) {
+    Map<String, Object> m = new LinkedHashMap<>();
+    put(m, "inset", dustCover.inset());
+    put(m, "turn", dustCover.turn());
+    return m.isEmpty() ? dustCover.wanted() : m;
+  }
+
+  private void put(Map<String, Object> m, String field, double mm) {
+    m.put(field, length(mm));
+  }
+
+  private void put(Map<String, Object> m, String field, OptionalDouble mm) {
+    mm.ifPresent(v -> put(m, field, v));
+  }
+
+  private static void putUnlessEmpty(Map<String, Object> m, String field, Map<String, Object> v) {
+    if (!v.isEmpty()) {
+      m.put(field, v);
+    }
+  }
+
+  private Object length(double mm) {
+    return LengthJson.of(mm, units);
+  }
+
+  private static BigDecimal plain(double v) {
+    return LengthJson.number(BigDecimal.valueOf(v));
+  }
+}
