@@ -10,18 +10,32 @@ import padwright.geometry.Vec2;
  * that they cannot disagree. mm, y up, already mirrored where the sheet is to be read mirrored
  * (text never is).
  *
+ * @param description one or two sentences on what is drawn; may be empty
  * @param extent what the drawing needs, labels included
  */
-public record Drawing(String title, Bounds extent, List<Item> items) {
+public record Drawing(String title, String description, Bounds extent, List<Item> items) {
   public Drawing {
     items = List.copyOf(items);
+  }
+
+  /** A drawing without a description. */
+  public Drawing(String title, Bounds extent, List<Item> items) {
+    this(title, "", extent, items);
   }
 
   /** One thing to draw. */
   public sealed interface Item {}
 
-  /** A line in one of the styles. */
-  public record Stroke(Path path, LineStyle style) implements Item {}
+  /**
+   * A line in one of the styles.
+   *
+   * @param sample it only shows what lines of this style look like, and is no line of the piece
+   */
+  public record Stroke(Path path, LineStyle style, boolean sample) implements Item {
+    public Stroke(Path path, LineStyle style) {
+      this(path, style, false);
+    }
+  }
 
   /** A filled closed path; grey 0 = black, 1 = white. */
   public record Fill(Path path, double grey) implements Item {}
@@ -45,27 +59,39 @@ public record Drawing(String title, Bounds extent, List<Item> items) {
 
   /** Line styles; black alone is enough to tell them apart. Widths and dashes in mm. */
   public enum LineStyle {
-    CUT(0.2),
-    RELIEF(0.35),
-    TRIM(0.2, 8, 2, 1, 2),
-    FOLD(0.2, 4, 2),
-    CREASE(0.2, 2, 2),
-    STAPLE(0.2, 0.6, 1.6),
-    STAPLE_BODY(0.6),
-    CENTRE(0.15, 12, 2, 3, 2),
-    OUTLINE(0.15, 1.5, 1.5),
-    FRONT(0.8),
-    DIMENSION(0.15),
-    ARROW(0.35),
-    FRAME(0.1),
-    CHECK(0.25);
+    CUT("cut-line", 0.2),
+    INNER_CUT("inner-cuts", 0.2),
+    RELIEF("relief-cuts", 0.35, 3, 0.8),
+    TRIM("trim-line", 0.2, 8, 2, 1, 2),
+    FOLD("fold-lines", 0.2, 4, 2),
+    CREASE("creases", 0.2, 2, 2),
+    STAPLE("staple-line", 0.2, 0.6, 1.6),
+    STAPLE_BODY("staples", 0.6),
+    CENTRE("centre-lines", 0.15, 12, 2, 3, 2),
+    OUTLINE("base-outline", 0.15, 1.5, 1.5),
+    FRONT("front-edge", 0.8),
+    MARK("points", 0.2),
+    DIMENSION("dimensions", 0.15),
+    LEADER("leaders", 0.15),
+    ARROW("arrows", 0.35),
+    FRAME("frames", 0.1),
+    CHECK("check-lines", 0.25),
+    SOLID("edges", 0.35),
+    HATCH("hatching", 0.08);
 
+    private final String group;
     private final double width;
     private final double[] dashes;
 
-    LineStyle(double width, double... dashes) {
+    LineStyle(String group, double width, double... dashes) {
+      this.group = group;
       this.width = width;
       this.dashes = dashes;
+    }
+
+    /** The name lines of this style are grouped under in files that have groups. */
+    public String group() {
+      return group;
     }
 
     public double width() {

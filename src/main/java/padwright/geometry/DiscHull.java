@@ -47,8 +47,8 @@ public final class DiscHull {
       double reach = 0;
       for (Disc d : discs) {
         double distance = d.centre().distance(current.centre());
-        if (d == current || distance < TINY) {
-          continue;
+        if (distance <= current.radius() - d.radius() + TINY) {
+          continue; // inside the current disc, or touching it from inside: no tangent to go on by
         }
         double turn = tangentTurn(current, d, distance);
         while (turn < angle - 1e-7) {
@@ -76,7 +76,10 @@ public final class DiscHull {
     Disc best = discs.get(0);
     for (Disc d : discs) {
       double more = d.support(0) - best.support(0);
-      if (more > TINY || (more > -TINY && d.centre().x() > best.centre().x())) {
+      boolean further =
+          d.centre().x() > best.centre().x() + TINY
+              || (d.centre().x() > best.centre().x() - TINY && d.radius() > best.radius());
+      if (more > TINY || (more > -TINY && further)) {
         best = d;
       }
     }
