@@ -47,6 +47,6 @@ final class LengthJson {
             .setScale(INCH_DECIMALS, RoundingMode.HALF_EVEN);
     return Length.of(decimal, LengthUnit.INCH) == mm
         ? number(decimal)
-        : BigDecimal.valueOf(mm).toPlainString() + " mm";
+        : number(BigDecimal.valueOf(mm)).toPlainString() + " mm";
   }
 }

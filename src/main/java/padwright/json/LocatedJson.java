@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -117,16 +118,30 @@ public final class LocatedJson {
 
   private Node document() {
     try (JsonParser parser = FACTORY.createParser(text)) {
+      return document(parser);
+    } catch (JsonProcessingException e) {
+      throw SyntaxProblem.of(file, text, e, e instanceof JsonEOFException);
+    } catch (IOException e) {
+      throw new IllegalStateException("a text in memory cannot fail to be read", e);
+    }
+  }
+
+  private Node document(JsonParser parser) throws IOException {
+    try {
       parser.nextToken();
       Node root = value(parser, null, null, parser.currentTokenLocation().getLineNr(), 0);
       if (parser.nextToken() != null) {
         throw at(parser, "there is more after the end of the document", "Delete what follows it");
       }
       return root;
-    } catch (JsonProcessingException e) {
-      throw SyntaxProblem.of(file, text, e, e instanceof JsonEOFException);
-    } catch (IOException e) {
-      throw new IllegalStateException("a text in memory cannot fail to be read", e);
+    } catch (StreamConstraintsException e) {
+      // The exception often has no place of its own; the parser still knows where it stopped.
+      throw new InputRefused(
+          file,
+          parser.currentLocation().getLineNr(),
+          "",
+          "a text or a number is too long",
+          "Keep texts to 10,000 characters and numbers to 100");
     }
   }
 

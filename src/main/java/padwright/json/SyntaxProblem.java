@@ -2,7 +2,6 @@ package padwright.json;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import padwright.measure.InputRefused;
 
 /** Says in a maker's words what is wrong with text that is not JSON. */
@@ -14,14 +13,6 @@ final class SyntaxProblem {
   static InputRefused of(String file, String text, JsonProcessingException e, boolean atEnd) {
     JsonLocation where = e.getLocation();
     int line = where == null ? 0 : where.getLineNr();
-    if (e instanceof StreamConstraintsException) {
-      return new InputRefused(
-          file,
-          line,
-          "",
-          "a text or a number is too long",
-          "Keep texts to 10,000 characters and numbers to 100");
-    }
     if (atEnd) {
       return new InputRefused(
           file,
