@@ -39,6 +39,7 @@ final class FlapStrain {
     Vec2 last = null;
     Vec2 lastDirection = null;
     double run = 0;
+    double lastWidth = 0;
     for (double s : path.breaks(8)) {
       if (s > path.wallEnd() + 1e-9) {
         break;
@@ -46,15 +47,16 @@ final class FlapStrain {
       Vec2 p = f.flat(true, f.fold(path, s), s);
       if (last != null && p.distance(last) > 1e-9) {
         Vec2 direction = p.minus(last).unit();
-        double width = f.halfSurplus(path, s);
-        if (lastDirection != null && width > NARROWEST) {
+        if (lastDirection != null && lastWidth > NARROWEST) {
           double sine = lastDirection.cross(direction);
-          bends.add(new Bend(run, Math.asin(Math.max(-1, Math.min(1, sine))), width));
+          // The bend stands where the piece before ended, with the width the flap has there.
+          bends.add(new Bend(run, Math.asin(Math.max(-1, Math.min(1, sine))), lastWidth));
         }
         run += p.distance(last);
         lastDirection = direction;
       }
       last = p;
+      lastWidth = f.halfSurplus(path, s);
     }
     return bends;
   }

@@ -1,5 +1,6 @@
 package padwright.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,6 +56,41 @@ public record PadSpec(
   public PadSpec {
     foam = List.copyOf(foam);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** The same with more assumptions at the end. */
+  public PadSpec withAssumptions(List<Assumption> more) {
+    List<Assumption> all = new ArrayList<>(assumptions);
+    all.addAll(more);
+    return new PadSpec(
+        board,
+        boardThickness,
+        leastThickness,
+        thicknessMeasured,
+        backArris,
+        foam,
+        wadding,
+        waddingThickness,
+        waddingOverSides,
+        edge,
+        covering,
+        coverThickness,
+        turnUnder,
+        grip,
+        stretchX,
+        stretchY,
+        warpAlongWidth,
+        reliefStop,
+        pleatDepth,
+        staple,
+        spacing,
+        edgeDistance,
+        cornerClear,
+        pull,
+        clearance,
+        dustCoverInset,
+        dustCoverTurn,
+        all);
   }
 
   /** One foam layer, from the board upwards. */

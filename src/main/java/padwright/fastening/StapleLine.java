@@ -2,6 +2,7 @@ package padwright.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
+import padwright.cover.CornerPlan;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -17,12 +18,16 @@ final class StapleLine {
   /** Below this radius of the staple line a rounded corner is stapled from its two sides. mm. */
   private static final double SMALL_CURVE = 13;
 
+  /** Where in a flap of the relief stop's width its staple goes, from the arris; own choice. */
+  private static final double THROUGH_FLAP = 0.7;
+
   private final Path outline;
   private final List<String> names;
   private final double spacing;
   private final double in;
   private final double cornerClear;
   private final double crown;
+  private final List<CornerPlan> corners;
 
   StapleLine(
       Path outline,
@@ -30,13 +35,15 @@ final class StapleLine {
       double spacing,
       double edgeDistance,
       double cornerClear,
-      double crown) {
+      double crown,
+      List<CornerPlan> corners) {
     this.outline = outline;
     this.names = names;
     this.spacing = spacing;
     this.in = edgeDistance;
     this.cornerClear = cornerClear;
     this.crown = crown;
+    this.corners = corners;
   }
 
   /**
@@ -62,7 +69,51 @@ final class StapleLine {
         curve(places, s, names.get(i));
       }
     }
+    corners.stream().filter(c -> c.radius() - in < SMALL_CURVE).forEach(c -> fold(places, c));
     return places;
+  }
+
+  /**
+   * The staple that holds a corner's fold: through the strip on top and the flap under it, or
+   * across the corner where two folds meet.
+   */
+  private void fold(List<Place> places, CornerPlan corner) {
+    Vec2 apex = corner.apex();
+    for (int i = 0; i < outline.segments().size(); i++) {
+      Segment s = outline.segments().get(i);
+      boolean starts = s.start().distance(apex) < 1e-9;
+      boolean ends = s.end().distance(apex) < 1e-9;
+      if (names.get(i).equals(corner.over()) && (starts || ends)) {
+        double t = THROUGH_FLAP * corner.reliefStop();
+        places.add(on(s, starts ? t : s.length() - t, names.get(i), 0, true));
+        return;
+      }
+    }
+    Vec2 inwards = inwards(corner);
+    // As deep from both sides as the edge distance asks.
+    double depth = in / Math.cos(corner.turn() / 2);
+    places.add(
+        new Place(
+            apex.along(inwards, depth),
+            inwards.left().angle(),
+            corner.name() + " corner",
+            0,
+            true));
+  }
+
+  private Vec2 inwards(CornerPlan corner) {
+    Vec2 sum = Vec2.ZERO;
+    for (Segment s : outline.segments()) {
+      if (s.isArc() && s.pointAt(0.5).distance(corner.apex()) < 1e-9) {
+        return s.directionAt(0.5).left();
+      }
+      if (s.start().distance(corner.apex()) < 1e-9) {
+        sum = sum.plus(s.directionAt(0).left());
+      } else if (s.end().distance(corner.apex()) < 1e-9) {
+        sum = sum.plus(s.directionAt(1).left());
+      }
+    }
+    return sum.unit();
   }
 
   /** Whether a side runs on into a curve that has staples of its own. */
@@ -88,7 +139,7 @@ final class StapleLine {
       places.add(on(s, middle + j * gap, name, j, false));
     }
     // When the corner is made the rest of the side follows, as near as two crowns can meet.
-    double nearest = in + crown;
+    double nearest = in + crown * 1.5;
     int more = (int) Math.ceil((clear - nearest) / spacing - 1e-9);
     for (int j = 0; j < more; j++) {
       double t = nearest + j * (clear - nearest) / more;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import padwright.cover.CornerPlan;
 import padwright.cover.LayerCounter;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad.Hole;
@@ -39,7 +40,11 @@ public final class StaplePlanner {
    * @param series every series of the catalogue, for the list of legs
    */
   public StaplePlan plan(
-      LayerCounter layers, List<Hole> holes, OptionalDouble leg, List<Staple> series) {
+      List<CornerPlan> corners,
+      LayerCounter layers,
+      List<Hole> holes,
+      OptionalDouble leg,
+      List<Staple> series) {
     List<Place> places =
         new StapleLine(
                 shape.outline(),
@@ -47,7 +52,8 @@ public final class StaplePlanner {
                 spec.spacing(),
                 spec.edgeDistance(),
                 spec.cornerClear(),
-                spec.staple().crown())
+                spec.staple().crown(),
+                corners)
             .places();
     List<Place> kept = new ArrayList<>();
     for (Place p : places) {
@@ -135,17 +141,17 @@ public final class StaplePlanner {
     return DrivingOrder.opposites(places, frontFirst);
   }
 
-  /** Largest distance between neighbours on the same stretch of the edge. */
+  /** Largest distance of a staple from the nearest other on the same side. */
   private static double largestGap(List<Place> places) {
     double largest = 0;
     for (Place p : places) {
       double nearest = Double.POSITIVE_INFINITY;
       for (Place q : places) {
-        if (q != p && q.side().equals(p.side()) && q.rank() > p.rank()) {
+        if (q != p && q.side().equals(p.side()) && p.corner() == q.corner()) {
           nearest = Math.min(nearest, p.at().distance(q.at()));
         }
       }
-      if (Double.isFinite(nearest)) {
+      if (Double.isFinite(nearest) && !p.corner()) {
         largest = Math.max(largest, nearest);
       }
     }

@@ -37,7 +37,8 @@ public final class DiscHull {
   }
 
   /** The turns from straight up to straight down, in order; straight runs lie between them. */
-  public static List<Turn> rightHalf(List<Disc> discs) {
+  public static List<Turn> rightHalf(List<Disc> all) {
+    List<Disc> discs = outermost(all);
     Disc current = topmost(discs);
     double angle = 0;
     List<Turn> turns = new ArrayList<>();
@@ -70,6 +71,28 @@ public final class DiscHull {
       angle = to;
     }
     throw new IllegalStateException("the hull does not close: " + discs);
+  }
+
+  /** Without the discs that lie inside another, which can carry nothing. */
+  private static List<Disc> outermost(List<Disc> all) {
+    List<Disc> kept = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      Disc d = all.get(i);
+      boolean inside = false;
+      for (int j = 0; j < all.size() && !inside; j++) {
+        Disc other = all.get(j);
+        double spare = other.radius() - d.radius() - d.centre().distance(other.centre());
+        // Of two that are alike the first is kept.
+        inside =
+            i != j
+                && spare >= -TINY
+                && (spare > TINY || other.radius() > d.radius() + TINY || j < i);
+      }
+      if (!inside) {
+        kept.add(d);
+      }
+    }
+    return kept;
   }
 
   private static Disc topmost(List<Disc> discs) {

@@ -1,11 +1,34 @@
 package padwright.pattern;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padwright.cover.CornerPlan;
+import padwright.cover.CoverPlan;
+import padwright.cover.LayerCounter;
+import padwright.cover.WrapProof;
+import padwright.cover.WrapReport;
+import padwright.design.Defaults;
+import padwright.design.Finding;
 import padwright.design.Job;
+import padwright.design.PadSpec;
 import padwright.design.PaddedPart;
+import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Hole;
+import padwright.fastening.Mounting;
+import padwright.fastening.MountingPlanner;
+import padwright.fastening.StaplePlan;
+import padwright.fastening.StaplePlanner;
+import padwright.geometry.Vec2;
 import padwright.material.Catalogue;
+import padwright.material.Screw;
+import padwright.shape.PadShape;
 
 /** Works out a whole part: design in, pattern set out. Has no state; safe to share. */
 public final class PatternEngine {
+  /** How far chords may leave the arcs of a cut line in the wrap proof, mm. */
+  private static final double CHORD_ERROR = 0.01;
+
   private final Catalogue catalogue;
 
   public PatternEngine(Catalogue catalogue) {
@@ -17,8 +40,72 @@ public final class PatternEngine {
     return new PatternSet(job, job.parts().stream().map(this::run).toList());
   }
 
-  /** One part. */
+  /**
+   * One part.
+   *
+   * @throws padwright.measure.InputRefused where the sizes asked for cannot be made at all
+   */
   public PartResult run(PaddedPart part) {
-    throw new IllegalStateException("engine under construction for " + part.id() + catalogue);
+    WrappedPad pad = (WrappedPad) part;
+    PadBuild build = new PadBuild(pad, catalogue);
+    PadSpec spec = build.spec();
+    PadShape shape = build.shape();
+    CoverPlan cover = build.developer().plan(spec.grip());
+    double strain = cover.corners().stream().mapToDouble(CornerPlan::flapStrain).max().orElse(0);
+
+    List<Vec2> trim = cover.trim().flattened(CHORD_ERROR);
+    WrapReport wrap =
+        WrapProof.check(
+            trim, build.developer().skeleton(), shape.section().taut(), spec.turnUnder(), strain);
+    LayerCounter layers =
+        new LayerCounter(trim, build.developer().skeleton(), shape.section().taut());
+
+    Defaults more = new Defaults();
+    MountingPlanner mounter = new MountingPlanner(shape, spec, pad.host());
+    Optional<Screw> screw = mounter.screw(catalogue.screws(), more);
+    List<Hole> screws = mounter.positions(screw, more);
+    List<Hole> holes = new ArrayList<>(pad.base().holes());
+    holes.addAll(screws);
+    StaplePlan staples =
+        new StaplePlanner(shape, spec, pad.kind(), pad.front())
+            .plan(cover.corners(), layers, holes, pad.staples().leg(), catalogue.staples());
+    if (pad.staples().leg().isEmpty() && staples.leg() > 0) {
+      more.note(
+          "staples.leg",
+          FindingRules.text("%.0f mm", staples.leg()),
+          "the longest that stays clear of the foam",
+          padwright.material.Status.OWN);
+    }
+    double standOff = spec.coverThickness() * FiguresMaker.cornerLayers(staples);
+    Mounting mounting = mounter.plan(screw, screws, standOff);
+
+    List<PatternPiece> pieces = new PieceMaker(pad, spec, shape, cover, staples, mounting).pieces();
+    Figures figures = FiguresMaker.of(spec, shape, cover, staples, pieces, standOff);
+    List<Finding> findings = new ArrayList<>();
+    FindingRules rules = new FindingRules(spec);
+    rules.turnUnder(build.askedTurnUnder());
+    rules.refusedCorners(build.developer().refusals());
+    rules.wrap(wrap);
+    rules.corners(cover);
+    rules.covering(pad, cover.cut().bounds());
+    rules.foam();
+    rules.opening(shape.bareGap());
+    FasteningRules fastening = new FasteningRules(spec, shape);
+    fastening.staples(staples);
+    fastening.mounting(pad.host(), mounting, mounter, standOff);
+    findings.addAll(rules.findings());
+    findings.addAll(fastening.findings());
+    findings.sort(java.util.Comparator.comparing(Finding::level));
+    return new PartResult(
+        pad,
+        spec.withAssumptions(more.taken()),
+        shape,
+        cover,
+        wrap,
+        staples,
+        mounting,
+        figures,
+        pieces,
+        findings);
   }
 }

@@ -3,6 +3,7 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import padwright.export.Drawing.LineStyle;
 import padwright.geometry.Bounds;
 
@@ -67,11 +68,11 @@ final class Flow {
     }
   }
 
-  /** Fills the columns one after the other; the last one of the list serves for all that follow. */
-  Laid lay(List<Block> blocks, List<Bounds> columns) {
+  /** Fills the columns one after the other, as many as it takes. */
+  Laid lay(List<Block> blocks, IntFunction<Bounds> columns) {
     List<Placed> placed = new ArrayList<>();
     int column = 0;
-    Bounds c = columns.get(0);
+    Bounds c = columns.apply(0);
     double y = c.maxY();
     double lowest = y;
     for (int i = 0; i < blocks.size(); i++) {
@@ -84,7 +85,7 @@ final class Flow {
       }
       if (y - needed < c.minY() && y < c.maxY()) {
         column++;
-        c = columns.get(Math.min(column, columns.size() - 1));
+        c = columns.apply(column);
         y = c.maxY();
         gap = 0;
         lines = lines(b, c.width());
@@ -93,7 +94,7 @@ final class Flow {
       for (Line l : lines) {
         if (y - LEADING * l.size < c.minY() && y < c.maxY()) {
           column++;
-          c = columns.get(Math.min(column, columns.size() - 1));
+          c = columns.apply(column);
           y = c.maxY();
         }
         y -= LEADING * l.size;
@@ -136,8 +137,8 @@ final class Flow {
 
   private void draw(PdfPainter p, Placed l) throws IOException {
     Line line = l.line;
-    p.text(l.x, l.y, line.size, line.heading(), line.text);
     if (line.heading()) {
+      p.text(l.x, l.y, line.size, true, line.text);
       return;
     }
     double left = l.x - line.indent;
@@ -151,6 +152,7 @@ final class Flow {
     if (line.first && !line.block.marker().isEmpty()) {
       p.text(left, l.y, size, true, line.block.marker());
     }
+    p.text(l.x, l.y, line.size, false, line.text);
     if (line.first && line.block.kind() == Block.Kind.BLANK) {
       double from = l.x + face.width(line.text, size) + 2;
       p.line(from, l.y - 0.4, from + BLANK_LENGTH, l.y - 0.4, LineStyle.DIMENSION);

@@ -19,6 +19,9 @@ final class IndexPage {
   private static final double TEXT = 3.5;
   private static final double LEADING = 5;
 
+  /** Open lines shorter than this are not seen in the small drawing anyway, mm. */
+  private static final double SHORT = 30;
+
   private final Drawing drawing;
   private final Tiling tiling;
   private final Paper paper;
@@ -116,40 +119,44 @@ final class IndexPage {
     double k = Math.min(1, Math.min(room.width() / all.width(), room.height() / all.height()));
     PdfPainter small = p.within(Affine.scaledOnto(k, all.centre(), room.centre()));
     for (Drawing.Item item : drawing.items()) {
-      if (item instanceof Drawing.Stroke s && worthShowing(s.style())) {
+      if (item instanceof Drawing.Stroke s && worthShowing(s)) {
         small.stroke(s.path(), s.style() == LineStyle.CUT ? 0.35 : 0.1);
       }
     }
     double size = Math.min(6, tiling.tiles().get(0).cell().height() * k / 2);
     for (Tile t : tiling.tiles()) {
       small.stroke(PdfPainter.rectangle(t.cell()), 0.2, 0.5, 1.5);
-      Vec2 c = t.cell().centre();
-      Vec2 at = new Vec2(c.x(), c.y() - Typeface.CAPITAL / 2 * size / k);
-      small.text(new Drawing.Text(at, size / k, 0, Anchor.MIDDLE, true, t.label()));
+      Vec2 at = t.cell().centre();
+      double half = (p.face().width(t.label(), size) / 2 + 0.6) / k;
+      double low = (Typeface.CAPITAL / 2 * size + 0.6) / k;
+      small.fill(
+          PdfPainter.rectangle(
+              new Bounds(at.x() - half, at.y() - low, at.x() + half, at.y() + low)),
+          1);
+      middle(small, at, size, k, t.label());
     }
-    Optional<MeasuringPoints> found = MeasuringPoints.of(drawing);
-    if (found.isPresent()) {
-      Vec2 centre = all.centre();
-      for (int i = 0; i < 4; i++) {
-        Vec2 c = found.get().points().get(i);
-        small.line(c.x() - 1.5 / k, c.y(), c.x() + 1.5 / k, c.y(), LineStyle.CHECK);
-        small.line(c.x(), c.y() - 1.5 / k, c.x(), c.y() + 1.5 / k, LineStyle.CHECK);
-        Vec2 at = c.along(centre.minus(c).unit(), 6 / k);
-        small.text(
-            new Drawing.Text(
-                new Vec2(at.x(), at.y() - 1.2 / k),
-                4 / k,
-                0,
-                Anchor.MIDDLE,
-                true,
-                MeasuringPoints.NAMES.get(i)));
-      }
+    List<Vec2> points = MeasuringPoints.of(drawing).map(MeasuringPoints::points).orElse(List.of());
+    for (int i = 0; i < points.size(); i++) {
+      Vec2 c = points.get(i);
+      small.line(c.x() - 1.5 / k, c.y(), c.x() + 1.5 / k, c.y(), LineStyle.CHECK);
+      small.line(c.x(), c.y() - 1.5 / k, c.x(), c.y() + 1.5 / k, LineStyle.CHECK);
+      Vec2 out = new Vec2(i == 0 || i == 3 ? -3.2 / k : 3.2 / k, i < 2 ? -3.2 / k : 3.2 / k);
+      middle(small, c.plus(out), 4, k, MeasuringPoints.NAMES.get(i));
     }
   }
 
-  private static boolean worthShowing(LineStyle style) {
-    return switch (style) {
-      case CUT, INNER_CUT, RELIEF, TRIM, FOLD, OUTLINE, FRONT -> true;
+  /** Bold text with its middle at a point; its size is that on the paper. */
+  private static void middle(PdfPainter small, Vec2 at, double size, double k, String text)
+      throws IOException {
+    Vec2 base = new Vec2(at.x(), at.y() - Typeface.CAPITAL / 2 * size / k);
+    small.text(new Drawing.Text(base, size / k, 0, Anchor.MIDDLE, true, text));
+  }
+
+  /** The piece's own lines; not its words, nor the samples of a legend. */
+  private static boolean worthShowing(Drawing.Stroke s) {
+    return switch (s.style()) {
+      case CUT, INNER_CUT, RELIEF, TRIM, FOLD, OUTLINE, FRONT ->
+          s.path().closed() || s.path().length() > SHORT;
       default -> false;
     };
   }

@@ -16,9 +16,6 @@ public final class JobSheet {
   /** From comfortable to the least that is read at arm's length in workshop light, mm. */
   private static final double[] SIZES = {3.5, 3.3, 3.1, 2.9, 2.7, 2.55};
 
-  /** Where one page cannot hold it, two are set in this size. */
-  private static final double TWO_PAGES = 3.1;
-
   private static final double GUTTER = 7;
   private static final double TITLE = 17;
 
@@ -32,37 +29,47 @@ public final class JobSheet {
     list = new CuttingList(part.pieces());
   }
 
+  /** Text in place and the size it came out in. */
+  private record Fit(double size, Flow.Laid text) {
+    int pages() {
+      return (text.columns() + 1) / 2;
+    }
+  }
+
   /** Adds it to a document on a sheet that is read upright. */
   void addTo(PdfBook book, Sheet sheet) throws IOException {
-    List<Block> blocks = JobSheetText.of(part);
-    double size = TWO_PAGES;
-    Flow.Laid laid = null;
-    for (double s : SIZES) {
-      Flow.Laid tried = lay(book.face(), sheet, blocks, s);
-      if (tried.columns() <= 2) {
-        size = s;
-        laid = tried;
-        break;
-      }
-    }
-    if (laid == null) {
-      laid = lay(book.face(), sheet, blocks, size);
-    }
-    int pages = Math.max(1, (laid.columns() + 1) / 2);
-    for (int i = 0; i < pages; i++) {
+    Fit fit = fit(book.face(), sheet);
+    for (int i = 0; i < fit.pages(); i++) {
       int page = i;
-      double s = size;
-      Flow.Laid text = laid;
       book.page(
           sheet,
           p -> {
-            title(p, sheet, page, pages);
+            title(p, sheet, page, fit.pages());
             if (page == 0) {
-              list.draw(p, 0, sheet.height() - TITLE, sheet.width(), s);
+              list.draw(p, 0, sheet.height() - TITLE, sheet.width(), fit.size);
             }
-            text.draw(p, 2 * page, 2 * page + 2);
+            fit.text.draw(p, 2 * page, 2 * page + 2);
           });
     }
+  }
+
+  /**
+   * The whole text on one page; else without the reasons for defaults; else on as few as hold it.
+   */
+  private Fit fit(Typeface face, Sheet sheet) {
+    List<Block> whole = JobSheetText.of(part, false);
+    double least = SIZES[SIZES.length - 1];
+    int fewest = new Fit(least, lay(face, sheet, whole, least)).pages();
+    List<Block> brief = JobSheetText.of(part, true);
+    boolean briefFits = new Fit(least, lay(face, sheet, brief, least)).pages() == 1;
+    boolean shorten = fewest > 1 && briefFits;
+    for (double size : SIZES) {
+      Fit fit = new Fit(size, lay(face, sheet, shorten ? brief : whole, size));
+      if (fit.pages() <= (shorten ? 1 : fewest)) {
+        return fit;
+      }
+    }
+    throw new IllegalStateException("the least size has the fewest pages");
   }
 
   private Flow.Laid lay(Typeface face, Sheet sheet, List<Block> blocks, double size) {
@@ -73,11 +80,12 @@ public final class JobSheet {
     return new Flow(face, size)
         .lay(
             blocks,
-            List.of(
-                new Bounds(0, 0.5, wide, under),
-                new Bounds(right, 0.5, right + wide, under),
-                new Bounds(0, 0.5, wide, top),
-                new Bounds(right, 0.5, right + wide, top)));
+            i ->
+                new Bounds(
+                    i % 2 == 0 ? 0 : right,
+                    0.5,
+                    i % 2 == 0 ? wide : right + wide,
+                    i < 2 ? under : top));
   }
 
   private void title(PdfPainter p, Sheet sheet, int page, int pages) throws IOException {

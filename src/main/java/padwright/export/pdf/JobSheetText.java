@@ -3,6 +3,7 @@ package padwright.export.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import padwright.design.Assumption;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
@@ -32,7 +33,10 @@ final class JobSheetText {
     this.part = part;
   }
 
-  static List<Block> of(PartResult part) {
+  /**
+   * @param brief leaves out why a default was taken, where the sheet is full
+   */
+  static List<Block> of(PartResult part, boolean brief) {
     JobSheetText t = new JobSheetText(part);
     t.findings("Before you cut", false);
     t.blanks();
@@ -41,7 +45,7 @@ final class JobSheetText {
     t.steps();
     t.mounting();
     t.findings("Notes", true);
-    t.assumptions();
+    t.assumptions(brief);
     t.blocks.add(Block.heading("Safety"));
     SAFETY.forEach(s -> t.blocks.add(Block.item("\u2013", s)));
     return List.copyOf(t.blocks);
@@ -137,7 +141,7 @@ final class JobSheetText {
                 + Sizes.mm(f.leg())
                 + " mm, "
                 + f.count()
-                + " at most "
+                + " of them, at most "
                 + Sizes.mm(f.spacing())
                 + " apart, "
                 + Sizes.mm(part.spec().edgeDistance())
@@ -177,12 +181,18 @@ final class JobSheetText {
     }
   }
 
-  private void assumptions() {
+  private void assumptions(boolean brief) {
     List<Assumption> list = part.spec().assumptions();
     if (list.isEmpty()) {
       return;
     }
     blocks.add(Block.heading("Taken because the job does not say"));
+    if (brief) {
+      String all =
+          list.stream().map(a -> a.field() + " " + a.value()).collect(Collectors.joining("; "));
+      blocks.add(Block.item(all + ". The figures give the reasons."));
+      return;
+    }
     for (Assumption a : list) {
       blocks.add(
           Block.item(

@@ -21,6 +21,9 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
   /** mm; enough for tape, and for half a mark on either side of the trim line. */
   static final double OVERLAP = 10;
 
+  /** Bare paper round a piece on a roll, both ends together, mm. */
+  private static final double ROLL_EASE = 8;
+
   /** Lengths that differ by less are the same; arithmetic only, mm. */
   private static final double SAME = 1e-6;
 
@@ -57,7 +60,8 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
     double longest = Sheet.longestOnRoll(correction) - furniture;
     int pages = count(extent, longest);
     double window = (extent + (pages - 1) * OVERLAP) / pages;
-    double room = Math.max(Sheet.LEAST_ROOM, window + furniture);
+    double room =
+        Math.min(longest + furniture, Math.max(Sheet.LEAST_ROOM, window + ROLL_EASE + furniture));
     return Sheet.ofRoll(paper.width(), room, turned, correction);
   }
 

@@ -1,0 +1,361 @@
+package padwright.pattern;
+
+import static padwright.design.Finding.Level.CAUTION;
+import static padwright.design.Finding.Level.NOTE;
+import static padwright.design.Finding.Level.STOP;
+import static padwright.pattern.FindingRules.OWN;
+import static padwright.pattern.FindingRules.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import padwright.design.Finding;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad.Finish;
+import padwright.design.WrappedPad.Fixing;
+import padwright.design.WrappedPad.Hole;
+import padwright.design.WrappedPad.Host;
+import padwright.fastening.Mounting;
+import padwright.fastening.MountingPlanner;
+import padwright.fastening.StapleDepths;
+import padwright.fastening.StaplePlan;
+import padwright.fastening.StaplePlan.LegVerdict;
+import padwright.fastening.Withdrawal;
+import padwright.material.Screw;
+import padwright.shape.PadShape;
+
+/** What staples and mounting give cause to say. */
+final class FasteningRules {
+  private static final String HOLD_SOURCE = "trade rule: a leg enters the board by 1/4 in";
+  private static final String THICKER =
+      "a thicker board, a thinner covering or turn-under stack, or glue in place of staples";
+
+  private final List<Finding> findings = new ArrayList<>();
+  private final PadSpec spec;
+  private final PadShape shape;
+
+  FasteningRules(PadSpec spec, PadShape shape) {
+    this.spec = spec;
+    this.shape = shape;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  void staples(StaplePlan plan) {
+    boolean any = StapleDepths.longestPassing(plan.legs(), spec.staple().id()).isPresent();
+    if (plan.leg() == 0) {
+      findings.add(
+          Finding.of(
+              "staple-none",
+              STOP,
+              text(
+                  "No leg of %s stays %.1f short of the foam in a board that may be %.1f thin: %s.",
+                  spec.staple().name(),
+                  StapleDepths.LEAST_MARGIN,
+                  spec.leastThickness(),
+                  legs(plan)),
+              spec.leastThickness(),
+              StapleDepths.LEAST_MARGIN,
+              "mm",
+              OWN,
+              "Take " + THICKER));
+      return;
+    }
+    LegVerdict v =
+        StapleDepths.verdict(
+            spec.staple(),
+            plan.leg(),
+            FiguresMaker.cornerLayers(plan),
+            spec.coverThickness(),
+            spec.leastThickness());
+    depth(plan, v, any);
+    hold(v);
+    if (!any) {
+      findings.add(
+          Finding.of(
+              "staple-none-passes",
+              CAUTION,
+              text(
+                  "No leg of %s both stays %.1f short of the foam and holds %.2f in this board: %s.",
+                  spec.staple().name(),
+                  StapleDepths.LEAST_MARGIN,
+                  StapleDepths.GOOD_HOLD,
+                  legs(plan)),
+              v.margin(),
+              StapleDepths.LEAST_MARGIN,
+              "mm",
+              OWN,
+              "Take " + THICKER));
+    }
+    pull(plan, v);
+  }
+
+  private void depth(StaplePlan plan, LegVerdict v, boolean any) {
+    String remedy =
+        any
+            ? text(
+                "Take leg %.1f, the longest that passes",
+                StapleDepths.longestPassing(plan.legs(), spec.staple().id()).orElseThrow().leg())
+            : "Take " + THICKER;
+    if (v.margin() <= 0) {
+      findings.add(
+          Finding.of(
+              "staple-breakthrough",
+              STOP,
+              text(
+                  "A leg of %.1f goes %.1f into a board that may be only %.1f thick and comes"
+                      + " through: %s.",
+                  v.leg(), v.penetration(), spec.leastThickness(), legs(plan)),
+              v.margin(),
+              0,
+              "mm",
+              "leg less covering against the board's least thickness",
+              remedy));
+    } else if (v.margin() < StapleDepths.LEAST_MARGIN) {
+      findings.add(
+          Finding.of(
+              "staple-margin",
+              CAUTION,
+              text(
+                  "A leg of %.1f leaves %.1f of board under its point, less than %.1f.",
+                  v.leg(), v.margin(), StapleDepths.LEAST_MARGIN),
+              v.margin(),
+              StapleDepths.LEAST_MARGIN,
+              "mm",
+              OWN,
+              remedy));
+    }
+  }
+
+  private void hold(LegVerdict v) {
+    if (v.hold() < StapleDepths.GOOD_HOLD) {
+      boolean poor = v.hold() < StapleDepths.POOR_HOLD;
+      findings.add(
+          Finding.of(
+              "staple-hold",
+              poor ? CAUTION : NOTE,
+              text("A leg of %.1f holds by %.1f of its length.", v.leg(), v.hold()),
+              v.hold(),
+              poor ? StapleDepths.POOR_HOLD : StapleDepths.GOOD_HOLD,
+              "mm",
+              poor ? OWN : HOLD_SOURCE,
+              "Take a longer leg if the board allows it, or more staples"));
+    }
+    if (v.cornerHold() < StapleDepths.POOR_HOLD) {
+      findings.add(
+          Finding.of(
+              "staple-corner-hold",
+              CAUTION,
+              text(
+                  "Where the corners lie thickest a leg of %.1f holds by only %.1f.",
+                  v.leg(), v.cornerHold()),
+              v.cornerHold(),
+              StapleDepths.POOR_HOLD,
+              "mm",
+              OWN,
+              "Take a longer leg there, cut more out of the corner, or glue the layers together"));
+    }
+  }
+
+  /** Holding power against a pull the maker gives; there is no published figure for the pull. */
+  private void pull(StaplePlan plan, LegVerdict v) {
+    if (spec.pull().isEmpty()) {
+      return;
+    }
+    double each = Withdrawal.staple(spec.staple(), spec.board().specificGravity(), v.hold());
+    for (String side :
+        plan.positions().stream().map(StaplePlan.Position::side).distinct().toList()) {
+      long count = plan.positions().stream().filter(p -> p.side().equals(side)).count();
+      double length = sideLength(side);
+      double needed = spec.pull().getAsDouble() * length;
+      double holds = each * count;
+      findings.add(
+          Finding.of(
+              "staple-pull",
+              holds < needed ? CAUTION : NOTE,
+              text(
+                  "%s: %d staples hold about %.0f N at most against a pull of %.0f N.",
+                  FindingRules.capital(side), count, holds, needed),
+              holds,
+              needed,
+              "N",
+              "Wood Handbook FPL-GTR-282 (2021) Eq. 8-1, ultimate; a staple as two smooth nails is"
+                  + " an extrapolation of ours",
+              holds < needed ? "Set staples closer or take a longer leg" : "None needed"));
+    }
+  }
+
+  private double sideLength(String side) {
+    double sum = 0;
+    for (int i = 0; i < shape.sideNames().size(); i++) {
+      if (shape.sideNames().get(i).equals(side)) {
+        sum += shape.outline().segments().get(i).length();
+      }
+    }
+    return sum;
+  }
+
+  private String ownLegs(StaplePlan plan) {
+    return plan.legs().stream()
+        .filter(v -> v.staple().equals(spec.staple().id()))
+        .map(v -> text("leg %.1f %s", v.leg(), v.verdict()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String legs(StaplePlan plan) {
+    return plan.legs().stream()
+        .map(v -> text("%s leg %.1f %s", v.staple(), v.leg(), v.verdict()))
+        .collect(Collectors.joining("; "));
+  }
+
+  void mounting(Host host, Mounting mounting, MountingPlanner planner, double standOff) {
+    if (host.fixing() == Fixing.TAPE
+        && host.finish() != Finish.BARE
+        && host.finish() != Finish.LACQUERED) {
+      findings.add(
+          Finding.plain(
+              "mount-tape",
+              CAUTION,
+              "Tape does not hold on a waxed or oiled host.",
+              FindingRules.PRACTICE,
+              "Clean the place down to bare wood, or screw from behind"));
+    }
+    if (host.fixing() == Fixing.TAPE && standOff > 0) {
+      findings.add(
+          Finding.of(
+              "mount-tape-gap",
+              NOTE,
+              text(
+                  "The turn-under holds the middle of the back %.1f off the host; tape there bridges"
+                      + " no gap without packing.",
+                  standOff),
+              standOff,
+              standOff * 2,
+              "mm",
+              "trade rule: foam tape at least twice as thick as the mismatch",
+              "Glue the packing strip in first"));
+    }
+    if (mounting.packing().isEmpty() && standOff > 0) {
+      findings.add(
+          Finding.plain(
+              "mount-no-packing",
+              NOTE,
+              "The turn-unders leave no room for a packing strip between them.",
+              "geometry of the base",
+              "The part bears on its turn-unders"));
+    }
+    mounting.screw().ifPresent(s -> screw(host, s, mounting, planner, standOff));
+  }
+
+  private void screw(
+      Host host, Screw screw, Mounting mounting, MountingPlanner planner, double standOff) {
+    if (mounting.screwLength().isEmpty()) {
+      findings.add(
+          Finding.of(
+              "mount-screw-none",
+              STOP,
+              text(
+                  "No length of %s reaches through %.1f of host and stays %.1f short of the foam.",
+                  screw.name(), host.thickness().orElse(0), MountingPlanner.LEAST_MARGIN),
+              spec.leastThickness(),
+              MountingPlanner.LEAST_MARGIN,
+              "mm",
+              OWN,
+              "Countersink the host deeper, or take another screw"));
+      return;
+    }
+    double into = planner.into(mounting.screwLength().getAsDouble(), standOff);
+    double margin = spec.leastThickness() - into;
+    double holds = Withdrawal.screw(spec.board().specificGravity(), screw.shank(), into);
+    if (margin <= 0) {
+      findings.add(
+          Finding.of(
+              "mount-screw-through",
+              STOP,
+              text(
+                  "A screw of %.0f goes %.1f into the base and comes through its foam.",
+                  mounting.screwLength().getAsDouble(), into),
+              margin,
+              0,
+              "mm",
+              "length less host and packing against the base's least thickness",
+              shorter(screw, planner, standOff)));
+    } else if (margin < MountingPlanner.LEAST_MARGIN) {
+      findings.add(
+          Finding.of(
+              "mount-screw-margin",
+              CAUTION,
+              text(
+                  "A screw of %.0f leaves %.1f of base under its point.",
+                  mounting.screwLength().getAsDouble(), margin),
+              margin,
+              MountingPlanner.LEAST_MARGIN,
+              "mm",
+              OWN,
+              shorter(screw, planner, standOff)));
+    } else if (into <= 0) {
+      findings.add(
+          Finding.of(
+              "mount-screw-short",
+              STOP,
+              text(
+                  "A screw of %.0f does not reach the base through %.1f of host.",
+                  mounting.screwLength().getAsDouble(), host.thickness().orElse(0)),
+              into,
+              0,
+              "mm",
+              "length less host and packing",
+              shorter(screw, planner, standOff)));
+    } else {
+      findings.add(
+          Finding.of(
+              "mount-screw-hold",
+              NOTE,
+              text(
+                  "Each %s goes %.1f into the base and holds about %.0f N at most.",
+                  screw.name(), into, holds),
+              holds,
+              0,
+              "N",
+              "Wood Handbook FPL-GTR-282 (2021) Eq. 8-10, ultimate; board for solid wood is an"
+                  + " extrapolation of ours",
+              "Use a stop on the drill and defer to local rules for parts that carry a person"));
+    }
+    for (Hole h : mounting.positions()) {
+      double edge = edgeDistance(h);
+      if (edge < screw.edgeDistance()) {
+        findings.add(
+            Finding.of(
+                "mount-screw-edge",
+                CAUTION,
+                text("The screw at %.0f, %.0f is %.1f from the base's edge.", h.x(), h.y(), edge),
+                edge,
+                screw.edgeDistance(),
+                "mm",
+                screw.origin().source(),
+                "Move it further in"));
+      }
+    }
+  }
+
+  private static String shorter(Screw screw, MountingPlanner planner, double standOff) {
+    return planner.longest(screw, standOff).isPresent()
+        ? text("Take length %.0f", planner.longest(screw, standOff).getAsDouble())
+        : "Countersink the host deeper, or take another screw";
+  }
+
+  private double edgeDistance(Hole h) {
+    padwright.geometry.Vec2 p = new padwright.geometry.Vec2(h.x(), h.y());
+    java.util.List<padwright.geometry.Vec2> points = shape.outline().flattened(0.05);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      padwright.geometry.Vec2 a = points.get(i);
+      padwright.geometry.Vec2 d = points.get((i + 1) % points.size()).minus(a);
+      double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
+      least = Math.min(least, a.along(d, t).distance(p));
+    }
+    return padwright.geometry.Polygons.contains(points, p) ? least : -least;
+  }
+}

@@ -1,0 +1,274 @@
+package padwright.pattern;
+
+import static padwright.design.Finding.Level.CAUTION;
+import static padwright.design.Finding.Level.NOTE;
+import static padwright.design.Finding.Level.STOP;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import padwright.cover.CornerPlan;
+import padwright.cover.CoverPlan;
+import padwright.cover.WrapProof;
+import padwright.cover.WrapReport;
+import padwright.design.Finding;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Treatment;
+import padwright.geometry.Bounds;
+
+/** What a part's shape and cover give cause to say. */
+final class FindingRules {
+  static final String OWN = "our own limit";
+  static final String PRACTICE = "common practice, no source";
+
+  /** A hidden flap strained more than this is worth a word; own choice. */
+  private static final double FLAP_STRAIN = 0.1;
+
+  private final List<Finding> findings = new ArrayList<>();
+  private final PadSpec spec;
+
+  FindingRules(PadSpec spec) {
+    this.spec = spec;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  void turnUnder(double asked) {
+    if (asked > spec.turnUnder() + 1e-9) {
+      findings.add(
+          Finding.of(
+              "turn-under-meets",
+              CAUTION,
+              text(
+                  "Two turn-unders of %.1f would meet on this narrow base; they are trimmed to butt"
+                      + " at %.1f, the largest that fits.",
+                  asked, spec.turnUnder()),
+              asked,
+              spec.turnUnder(),
+              "mm",
+              "geometry of the base",
+              text("Set the turn-under to %.1f or less", spec.turnUnder())));
+    }
+    double room = spec.turnUnder() - spec.edgeDistance();
+    if (room < PadBuild.BEHIND_STAPLE) {
+      findings.add(
+          Finding.of(
+              "turn-under-no-room",
+              STOP,
+              text(
+                  "A turn-under of %.1f leaves %.1f behind staples %.1f from the edge; %.1f is"
+                      + " needed.",
+                  spec.turnUnder(), room, spec.edgeDistance(), PadBuild.BEHIND_STAPLE),
+              room,
+              PadBuild.BEHIND_STAPLE,
+              "mm",
+              OWN,
+              "Staple nearer the edge, widen the base, or glue the turn-under"));
+    }
+  }
+
+  void refusedCorners(List<String> refusals) {
+    for (String refusal : refusals) {
+      findings.add(
+          Finding.plain(
+              "corner-treatment",
+              STOP,
+              "Corner " + refusal + ".",
+              "geometry of the corner",
+              "Leave it to auto, or name another treatment"));
+    }
+  }
+
+  void wrap(WrapReport wrap) {
+    if (wrap.bareArea() > 0) {
+      findings.add(
+          Finding.of(
+              "wrap-bare",
+              STOP,
+              text(
+                  "Wrapped back, the cover leaves %.0f mm2 of face or sides bare.",
+                  wrap.bareArea()),
+              wrap.bareArea(),
+              0,
+              "mm2",
+              "wrap proof",
+              "Stop the relief cuts further from the fold, or cut the cover larger"));
+    }
+    if (wrap.leastHiding() < WrapProof.HIDING - 0.05) {
+      findings.add(
+          Finding.of(
+              "wrap-raw-edge",
+              STOP,
+              text(
+                  "A raw edge on a wall lies only %.1f from the fold that hides it.",
+                  wrap.leastHiding()),
+              wrap.leastHiding(),
+              WrapProof.HIDING,
+              "mm",
+              OWN,
+              text("Let relief cuts stop at least %.0f from the fold", WrapProof.HIDING)));
+    }
+    if (wrap.leastTurnUnder() < spec.turnUnder() - WrapProof.SHORTFALL - 0.05) {
+      findings.add(
+          Finding.of(
+              "wrap-turn-under",
+              STOP,
+              text(
+                  "Wrapped back, the turn-under is only %.1f somewhere, short of %.1f.",
+                  wrap.leastTurnUnder(), spec.turnUnder()),
+              wrap.leastTurnUnder(),
+              spec.turnUnder() - WrapProof.SHORTFALL,
+              "mm",
+              OWN,
+              "Cut the cover larger"));
+    }
+  }
+
+  void corners(CoverPlan cover) {
+    double strain = 0;
+    for (CornerPlan c : cover.corners()) {
+      strain = Math.max(strain, c.flapStrain());
+      if (c.treatment() == Treatment.PLEATS) {
+        findings.add(
+            Finding.of(
+                "corner-pleats",
+                NOTE,
+                text(
+                    "%s: %d pleats take up %.0f of covering; up to %d layers lie on the wall.",
+                    capital(c.name()),
+                    c.pleats(),
+                    c.fullnessAtTrim(),
+                    Math.max(c.layersFirst(), c.layersSecond())),
+                c.pleats(),
+                0,
+                "",
+                "surplus beta (s - x), Gauss-Bonnet",
+                "A covering that eases more, or a lower pad, needs fewer"));
+      } else if (c.easeNeeded() > 0) {
+        findings.add(
+            Finding.of(
+                "corner-eased",
+                NOTE,
+                text(
+                    "%s: the covering is eased by %.1f %%.",
+                    capital(c.name()), 100 * c.easeNeeded()),
+                100 * c.easeNeeded(),
+                100 * spec.covering().ease(),
+                "%",
+                PRACTICE,
+                "Ease from the middle of the curve outwards"));
+      }
+    }
+    if (strain > FLAP_STRAIN) {
+      findings.add(
+          Finding.of(
+              "corner-flap",
+              NOTE,
+              text(
+                  "The wall bends, so the flap hidden at a corner cannot lie quite flat (about"
+                      + " %.0f %% strain); nothing of it shows.",
+                  100 * strain),
+              100 * strain,
+              100 * FLAP_STRAIN,
+              "%",
+              OWN,
+              "Work the flap in with the fingers before the fold is closed"));
+    }
+  }
+
+  void covering(WrappedPad pad, Bounds cut) {
+    double along = pad.cover().stretchAlong();
+    double across = pad.cover().stretchAcross();
+    if (along > spec.covering().stretchAlong() + 1e-9
+        || across > spec.covering().stretchAcross() + 1e-9) {
+      boolean first = along - spec.covering().stretchAlong() > 0;
+      findings.add(
+          Finding.of(
+              "cover-stretch",
+              CAUTION,
+              text("The stretch allowance is more than %s gives by hand.", spec.covering().name()),
+              100 * (first ? along : across),
+              100 * (first ? spec.covering().stretchAlong() : spec.covering().stretchAcross()),
+              "%",
+              spec.covering().origin().source(),
+              "Take off less, or pull a test strip and measure"));
+    }
+    double roll = spec.covering().rollWidth();
+    double acrossRoll = spec.warpAlongWidth() ? cut.width() : cut.height();
+    if (roll > 0 && acrossRoll > roll) {
+      findings.add(
+          Finding.of(
+              "cover-roll-width",
+              CAUTION,
+              text(
+                  "The cover is %.0f across the warp and the covering %.0f wide.",
+                  acrossRoll, roll),
+              acrossRoll,
+              roll,
+              "mm",
+              spec.covering().origin().source(),
+              "Turn the warp the other way if the covering allows it, or join two widths"));
+    }
+  }
+
+  void foam() {
+    for (int i = 0; i < spec.foam().size(); i++) {
+      PadSpec.FoamSpec f = spec.foam().get(i);
+      List<Double> sheets = f.foam().sheets();
+      boolean sold = sheets.stream().anyMatch(t -> Math.abs(t - f.thickness()) < 1);
+      if (!sheets.isEmpty() && !sold) {
+        double nearest =
+            sheets.stream()
+                .min(java.util.Comparator.comparingDouble(t -> Math.abs(t - f.thickness())))
+                .orElseThrow();
+        findings.add(
+            Finding.of(
+                "foam-sheet",
+                NOTE,
+                text(
+                    "Foam layer %d is %.1f thick; %s comes in sheets of %s.",
+                    i + 1, f.thickness(), f.foam().name(), list(sheets)),
+                f.thickness(),
+                nearest,
+                "mm",
+                f.foam().origin().source(),
+                "Double two sheets, or have it cut to thickness"));
+      }
+    }
+  }
+
+  void opening(List<Double> gap) {
+    if (!gap.isEmpty()) {
+      double least = gap.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+      findings.add(
+          Finding.of(
+              "opening-dry-fit",
+              NOTE,
+              text(
+                  "Try the bare base in the opening: it must leave %s on front, right, back and"
+                      + " left.",
+                  list(gap)),
+              least,
+              padwright.design.Defaults.OPENING_GAP,
+              "mm",
+              "E. A. Johnson, Furniture Upholstery for Schools (1919), ch. IV: at least 3/16 in a"
+                  + " side",
+              "Plane the base rather than pull the covering thinner"));
+    }
+  }
+
+  private static String list(List<Double> values) {
+    return values.stream().map(v -> text("%.1f", v)).reduce((a, b) -> a + ", " + b).orElse("");
+  }
+
+  static String capital(String s) {
+    return s.isEmpty() ? s : Character.toUpperCase(s.charAt(0)) + s.substring(1);
+  }
+
+  static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}

@@ -1,0 +1,100 @@
+package padwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.CoverPlan;
+import padwright.geometry.Offset;
+import padwright.geometry.Path;
+import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+import padwright.shape.PadShape;
+import padwright.shape.TautPath;
+
+/** The lines on a flat cover along which it bends over the pad's edges. */
+final class FoldLines {
+  /** A bend on a larger radius than this is shown by the lines where it begins and ends, mm. */
+  private static final double ROUND = 3;
+
+  private FoldLines() {}
+
+  /** Every bend: a sharp one by its middle, a round one by its beginning and its end. */
+  static List<Path> of(PadShape shape, CoverPlan cover) {
+    TautPath taut = shape.section().taut();
+    List<Path> lines = new ArrayList<>();
+    double s = taut.startX();
+    for (Segment piece : taut.neutral().segments()) {
+      if (piece.isArc()) {
+        if (piece.radius() > ROUND) {
+          lines.addAll(at(shape, cover, s));
+          lines.addAll(at(shape, cover, s + piece.length()));
+        } else {
+          lines.addAll(at(shape, cover, s + piece.length() / 2));
+        }
+      }
+      s += piece.length();
+    }
+    if (taut.neutral().segments().stream().noneMatch(Segment::isArc)) {
+      // A covering of no thickness bends in a point.
+      double run = taut.startX();
+      List<Segment> pieces = taut.neutral().segments();
+      for (int i = 0; i + 1 < pieces.size(); i++) {
+        run += pieces.get(i).length();
+        lines.addAll(at(shape, cover, run));
+      }
+    }
+    return lines;
+  }
+
+  /** The line at one path length, where it lies on the cover and not in what was cut away. */
+  static List<Path> at(PadShape shape, CoverPlan cover, double level) {
+    List<Vec2> within = cover.cut().flattened(0.05);
+    List<Path> lines = new ArrayList<>();
+    List<Segment> outline = shape.outline().segments();
+    for (Segment s : outline) {
+      if (s.isArc()) {
+        if (s.radius() + level > 0) {
+          Vec2 c = s.centre();
+          double k = (s.radius() + level) / s.radius();
+          lines.add(
+              new Path(
+                  List.of(
+                      new Segment(
+                          c.plus(s.start().minus(c).times(k)),
+                          c.plus(s.end().minus(c).times(k)),
+                          s.bulge())),
+                  false));
+        }
+        continue;
+      }
+      Vec2 out = s.directionAt(0).right().times(level);
+      Vec2 from = s.start().plus(out);
+      Vec2 to = s.end().plus(out);
+      if (level < 0) {
+        // Inside the outline the lines of two sides meet at a mitre.
+        Path inner = Offset.by(shape.outline(), level).orElse(null);
+        if (inner == null) {
+          continue;
+        }
+        lines.addAll(matching(inner, s));
+        continue;
+      }
+      if (Polygons.contains(within, from.midpoint(to))) {
+        lines.add(Path.line(from, to));
+      }
+    }
+    return lines;
+  }
+
+  private static List<Path> matching(Path inner, Segment side) {
+    List<Path> lines = new ArrayList<>();
+    for (Segment s : inner.segments()) {
+      if (!s.isArc()
+          && Math.abs(s.directionAt(0).cross(side.directionAt(0))) < 1e-9
+          && s.directionAt(0).dot(side.directionAt(0)) > 0) {
+        lines.add(new Path(List.of(s), false));
+      }
+    }
+    return lines;
+  }
+}

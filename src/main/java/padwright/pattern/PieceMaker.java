@@ -1,0 +1,351 @@
+package padwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padwright.cover.CornerPlan;
+import padwright.cover.CoverPlan;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Hole;
+import padwright.fastening.Mounting;
+import padwright.fastening.StaplePlan;
+import padwright.geometry.Bounds;
+import padwright.geometry.Offset;
+import padwright.geometry.Path;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+import padwright.pattern.PatternPiece.Kind;
+import padwright.pattern.PatternPiece.LineKind;
+import padwright.pattern.PatternPiece.LineMark;
+import padwright.pattern.PatternPiece.PointKind;
+import padwright.pattern.PatternPiece.PointMark;
+import padwright.pattern.PatternPiece.SideUp;
+import padwright.pattern.PatternPiece.StapleMark;
+import padwright.shape.PadShape;
+import padwright.shape.TautPath;
+
+/** Turns what was worked out for a part into the flat pieces a maker cuts. */
+final class PieceMaker {
+  /** How far chords may leave an arc when unequal stretch makes it no arc, mm. */
+  static final double CHORD_ERROR = 0.005;
+
+  private final WrappedPad pad;
+  private final PadSpec spec;
+  private final PadShape shape;
+  private final CoverPlan cover;
+  private final StaplePlan staples;
+  private final Mounting mounting;
+
+  PieceMaker(
+      WrappedPad pad,
+      PadSpec spec,
+      PadShape shape,
+      CoverPlan cover,
+      StaplePlan staples,
+      Mounting mounting) {
+    this.pad = pad;
+    this.spec = spec;
+    this.shape = shape;
+    this.cover = cover;
+    this.staples = staples;
+    this.mounting = mounting;
+  }
+
+  List<PatternPiece> pieces() {
+    List<PatternPiece> pieces = new ArrayList<>();
+    pieces.add(base());
+    for (int i = 0; i < spec.foam().size(); i++) {
+      pieces.add(foam(i));
+    }
+    spec.wadding().ifPresent(w -> pieces.add(wadding()));
+    pieces.add(cover());
+    if (pad.dustCover().wanted()) {
+      dustCover().ifPresent(pieces::add);
+    }
+    mounting.packing().ifPresent(p -> pieces.add(packing(p)));
+    return pieces;
+  }
+
+  private PatternPiece base() {
+    List<LineMark> lines = new ArrayList<>();
+    Offset.by(shape.outline(), -spec.edgeDistance())
+        .ifPresent(p -> lines.add(new LineMark(LineKind.STAPLE, p)));
+    Offset.by(shape.outline(), -spec.turnUnder())
+        .ifPresent(p -> lines.add(new LineMark(LineKind.TRIM, p)));
+    middleLines(lines, shape.outline().bounds());
+    lines.add(new LineMark(LineKind.FRONT, frontEdge(shape.outline())));
+    List<StapleMark> marks = new ArrayList<>();
+    int number = 1;
+    for (StaplePlan.Position p : staples.positions()) {
+      marks.add(new StapleMark(number++, p.at(), p.angle(), p.layers()));
+    }
+    List<Path> holes = new ArrayList<>();
+    List<PointMark> points = new ArrayList<>(centreMarks(shape.outline()));
+    for (Hole h : pad.base().holes()) {
+      Vec2 at = new Vec2(h.x(), h.y());
+      holes.add(Path.circle(at, h.diameter() / 2));
+      points.add(new PointMark(PointKind.HOLE, at, h.diameter(), "hole"));
+    }
+    for (Hole h : mounting.positions()) {
+      points.add(new PointMark(PointKind.SCREW, new Vec2(h.x(), h.y()), h.diameter(), "screw"));
+    }
+    return piece(
+        "base",
+        Kind.BASE,
+        "Base",
+        spec.board().name(),
+        spec.boardThickness(),
+        shape.outline(),
+        holes,
+        lines,
+        marks,
+        points,
+        Optional.empty(),
+        false,
+        SideUp.BACK);
+  }
+
+  private PatternPiece foam(int i) {
+    PadSpec.FoamSpec f = spec.foam().get(i);
+    Path outline = shape.foam().get(i);
+    List<LineMark> lines = new ArrayList<>();
+    middleLines(lines, outline.bounds());
+    lines.add(new LineMark(LineKind.FRONT, frontEdge(outline)));
+    if (f.overhang() > 0) {
+      lines.add(new LineMark(LineKind.BASE_OUTLINE, shape.outline()));
+    }
+    String name = spec.foam().size() == 1 ? "Foam" : "Foam layer " + (i + 1);
+    return piece(
+        "foam-" + (i + 1),
+        Kind.FOAM,
+        name,
+        f.foam().name(),
+        f.thickness(),
+        outline,
+        List.of(),
+        lines,
+        List.of(),
+        centreMarks(outline),
+        Optional.empty(),
+        false,
+        SideUp.EITHER);
+  }
+
+  /** Cut over the foam's face, and down the sides to the back of the board where asked. */
+  private PatternPiece wadding() {
+    double over =
+        shape.section().greatestX() - (spec.waddingOverSides() ? spec.waddingThickness() : 0);
+    double down =
+        spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
+    Path outline = Offset.by(shape.outline(), over + down).orElse(shape.outline());
+    List<LineMark> lines = new ArrayList<>();
+    middleLines(lines, outline.bounds());
+    lines.add(new LineMark(LineKind.FRONT, frontEdge(outline)));
+    if (down > 0) {
+      Offset.by(shape.outline(), over).ifPresent(p -> lines.add(new LineMark(LineKind.FOLD, p)));
+    }
+    return piece(
+        "wadding",
+        Kind.WADDING,
+        "Wadding",
+        spec.wadding().orElseThrow().name(),
+        spec.waddingThickness(),
+        outline,
+        List.of(),
+        lines,
+        List.of(),
+        centreMarks(outline),
+        Optional.empty(),
+        false,
+        SideUp.EITHER);
+  }
+
+  private PatternPiece cover() {
+    Path cut = stretched(cover.cut());
+    List<LineMark> lines = new ArrayList<>();
+    lines.add(new LineMark(LineKind.TRIM, stretched(cover.trim())));
+    for (Path fold : FoldLines.of(shape, cover)) {
+      lines.add(new LineMark(LineKind.FOLD, stretched(fold)));
+    }
+    for (CornerPlan corner : cover.corners()) {
+      for (CornerPlan.Fold fold : corner.folds()) {
+        lines.add(
+            new LineMark(
+                fold.sense() == CornerPlan.Sense.INWARD ? LineKind.CREASE : LineKind.FOLD,
+                stretched(fold.line())));
+      }
+    }
+    TautPath taut = shape.section().taut();
+    double stapleLevel = taut.backStart() + spec.edgeDistance() + taut.out(taut.backStart());
+    for (Path p : FoldLines.at(shape, cover, stapleLevel)) {
+      lines.add(new LineMark(LineKind.STAPLE, stretched(p)));
+    }
+    lines.add(new LineMark(LineKind.BASE_OUTLINE, stretched(shape.outline())));
+    lines.add(new LineMark(LineKind.FRONT, stretched(frontEdge(cover.cut()))));
+    Vec2 warp = spec.warpAlongWidth() ? new Vec2(0, 1) : new Vec2(1, 0);
+    return piece(
+        "cover",
+        Kind.COVER,
+        "Cover",
+        spec.covering().name(),
+        spec.coverThickness(),
+        cut,
+        List.of(),
+        lines,
+        List.of(),
+        centreMarks(cut),
+        Optional.of(warp),
+        spec.covering().nap(),
+        SideUp.BACK);
+  }
+
+  private Path stretched(Path p) {
+    return p.scaled(1 - spec.stretchX(), 1 - spec.stretchY(), CHORD_ERROR);
+  }
+
+  /** Its finished edge inside the base's; its own edge turned under beyond that. */
+  private Optional<PatternPiece> dustCover() {
+    Optional<Path> fold = Offset.by(shape.outline(), -spec.dustCoverInset());
+    Optional<Path> cut = Offset.by(shape.outline(), spec.dustCoverTurn() - spec.dustCoverInset());
+    if (fold.isEmpty() || cut.isEmpty()) {
+      return Optional.empty();
+    }
+    List<LineMark> lines = new ArrayList<>();
+    lines.add(new LineMark(LineKind.FOLD, fold.get()));
+    middleLines(lines, cut.get().bounds());
+    lines.add(new LineMark(LineKind.FRONT, frontEdge(cut.get())));
+    return Optional.of(
+        piece(
+            "dust-cover",
+            Kind.DUST_COVER,
+            "Dust cover",
+            "Dust cover cloth",
+            0,
+            cut.get(),
+            List.of(),
+            lines,
+            List.of(),
+            centreMarks(cut.get()),
+            Optional.empty(),
+            false,
+            SideUp.BACK));
+  }
+
+  private PatternPiece packing(Path outline) {
+    List<LineMark> lines = new ArrayList<>();
+    middleLines(lines, outline.bounds());
+    List<PointMark> points = new ArrayList<>();
+    for (Hole h : mounting.positions()) {
+      points.add(new PointMark(PointKind.SCREW, new Vec2(h.x(), h.y()), h.diameter(), "screw"));
+    }
+    return piece(
+        "packing",
+        Kind.PACKING,
+        "Packing strip",
+        "Card, veneer or thin ply",
+        mounting.packingThickness(),
+        outline,
+        List.of(),
+        lines,
+        List.of(),
+        points,
+        Optional.empty(),
+        false,
+        SideUp.BACK);
+  }
+
+  private PatternPiece piece(
+      String id,
+      Kind kind,
+      String name,
+      String material,
+      double thickness,
+      Path cut,
+      List<Path> inner,
+      List<LineMark> lines,
+      List<StapleMark> staples,
+      List<PointMark> points,
+      Optional<Vec2> grain,
+      boolean nap,
+      SideUp side) {
+    Bounds b = cut.bounds();
+    return new PatternPiece(
+        id,
+        kind,
+        name,
+        pad.quantity(),
+        pad.mirrored(),
+        material,
+        thickness,
+        cut,
+        inner,
+        lines,
+        staples,
+        points,
+        grain,
+        nap,
+        side,
+        b.width(),
+        b.height());
+  }
+
+  private static void middleLines(List<LineMark> lines, Bounds b) {
+    Vec2 c = b.centre();
+    lines.add(
+        new LineMark(
+            LineKind.CENTRE, Path.line(new Vec2(b.minX(), c.y()), new Vec2(b.maxX(), c.y()))));
+    lines.add(
+        new LineMark(
+            LineKind.CENTRE, Path.line(new Vec2(c.x(), b.minY()), new Vec2(c.x(), b.maxY()))));
+  }
+
+  /** Where the piece's middle lines cross its cut line. */
+  private static List<PointMark> centreMarks(Path cut) {
+    Bounds b = cut.bounds();
+    Vec2 c = b.centre();
+    List<PointMark> marks = new ArrayList<>();
+    for (Vec2 p :
+        List.of(
+            new Vec2(c.x(), b.minY()),
+            new Vec2(b.maxX(), c.y()),
+            new Vec2(c.x(), b.maxY()),
+            new Vec2(b.minX(), c.y()))) {
+      marks.add(new PointMark(PointKind.CENTRE_MARK, nearest(cut, p), 0, ""));
+    }
+    return marks;
+  }
+
+  private static Vec2 nearest(Path cut, Vec2 p) {
+    Vec2 best = cut.start();
+    for (Segment s : cut.segments()) {
+      int steps = s.isArc() ? 64 : 1;
+      for (int k = 0; k < steps; k++) {
+        Vec2 a = s.pointAt((double) k / steps);
+        Vec2 d = s.pointAt((double) (k + 1) / steps).minus(a);
+        double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
+        Vec2 q = a.along(d, t);
+        if (q.distance(p) < best.distance(p)) {
+          best = q;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** The stretch of a closed path that faces the front most squarely. */
+  private Path frontEdge(Path path) {
+    Vec2 towards = Vec2.polar(-Math.PI / 2 + pad.front().ordinal() * Math.PI / 2);
+    Segment best = path.segments().get(0);
+    double most = Double.NEGATIVE_INFINITY;
+    for (Segment s : path.segments()) {
+      double out = s.directionAt(0.5).right().dot(towards);
+      double score = out > 0.7 ? out * s.length() : out;
+      if (score > most) {
+        most = score;
+        best = s;
+      }
+    }
+    return new Path(List.of(best), false);
+  }
+}
