@@ -57,6 +57,32 @@ public record Box(Vec2 centre, double width, double height, double angle) {
     return crosses(a.dot(u), u.cross(a), b.dot(u), u.cross(b), width / 2, height / 2);
   }
 
+  /**
+   * The part of a straight line that lies in it, as fractions of the way from {@code p} to {@code
+   * q}; null where none does.
+   */
+  double[] span(Vec2 p, Vec2 q) {
+    Vec2 u = Vec2.polar(angle);
+    Vec2 a = p.minus(centre);
+    Vec2 d = q.minus(p);
+    double[] x = slab(a.dot(u), d.dot(u), width / 2);
+    double[] y = slab(u.cross(a), u.cross(d), height / 2);
+    double in = Math.max(0, Math.max(x[0], y[0]));
+    double out = Math.min(1, Math.min(x[1], y[1]));
+    return in <= out ? new double[] {in, out} : null;
+  }
+
+  /** Where a + t d lies between -half and half. */
+  private static double[] slab(double a, double d, double half) {
+    if (d == 0) {
+      double far = Double.POSITIVE_INFINITY;
+      return Math.abs(a) <= half ? new double[] {-far, far} : new double[] {far, -far};
+    }
+    double t1 = (-half - a) / d;
+    double t2 = (half - a) / d;
+    return new double[] {Math.min(t1, t2), Math.max(t1, t2)};
+  }
+
   /** Whether a line has a point in an upright box about the origin: it is clipped to it. */
   static boolean crosses(double ax, double ay, double bx, double by, double hw, double hh) {
     double dx = bx - ax;

@@ -1,6 +1,7 @@
 package padwright.export;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import padwright.design.EdgeShape;
 import padwright.design.PadSpec;
@@ -317,7 +318,10 @@ public final class SectionDrawing {
 
   private void overhangs() {
     double row = body.maxY() + 6;
-    for (Layer l : section.layers()) {
+    // The furthest out stands lowest, so that no line up to a higher row runs through a text.
+    List<Layer> sorted = new ArrayList<>(section.layers());
+    sorted.sort(Comparator.comparingDouble((Layer l) -> -l.overhang()));
+    for (Layer l : sorted) {
       if (l.kind() == LayerKind.FOAM && Math.abs(l.overhang()) > 1e-9) {
         double x = l.overhang() * scale;
         double z = l.shape().bounds().maxY() * scale;

@@ -1,0 +1,162 @@
+package padwright.export;
+
+import java.util.List;
+import java.util.Locale;
+import padwright.cover.CornerPlan;
+import padwright.design.Units;
+import padwright.design.WrappedPad.Treatment;
+
+/** The sentence under each picture of a corner: flat, two steps, finished, from the back. */
+final class CornerWords {
+  private final CornerSolid c;
+  private final CornerPlan plan;
+  private final Units units;
+  private final double clear;
+  private final int layersOnBack;
+
+  /**
+   * @param clear how far staples stay from the corner until it is made
+   * @param layersOnBack most layers under a staple at the corner; 0 where none is there
+   */
+  CornerWords(CornerSolid corner, Units units, double clear, int layersOnBack) {
+    this.c = corner;
+    this.plan = corner.plan();
+    this.units = units;
+    this.clear = clear;
+    this.layersOnBack = layersOnBack;
+  }
+
+  static String name(Treatment t) {
+    return t.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  List<String> sentences() {
+    return switch (plan.treatment()) {
+      case SINGLE_PLEAT, MITRED_END -> single();
+      case DOUBLE_PLEAT -> doubled();
+      case EASED, PLEATS, NOTCHES, AUTO -> rounded();
+    };
+  }
+
+  private List<String> single() {
+    int layers = Math.max(plan.layersFirst(), plan.layersSecond());
+    return List.of(
+        "The cover, flat, seen from its face: cut out the corner; the relief cut stops "
+            + mm(plan.reliefStop())
+            + " short of the fold that hides it.",
+        "Pull the "
+            + c.under()
+            + " strip down and staple it to within "
+            + mm(clear)
+            + " of the corner; its flap stands on past the arris.",
+        "Lay the flap round the arris on to the "
+            + c.over()
+            + " side, and fold the "
+            + c.over()
+            + " strip's edge under along its crease.",
+        "Pull the "
+            + c.over()
+            + " strip down, its folded edge exactly on the arris: one straight fold shows, "
+            + layers
+            + " layers behind it.",
+        "On the back the "
+            + c.over()
+            + " turn-under lies over the "
+            + c.under()
+            + " one; drive the corner's staples last"
+            + through()
+            + ".");
+  }
+
+  private List<String> doubled() {
+    int layers = Math.max(plan.layersFirst(), plan.layersSecond());
+    return List.of(
+        "The cover, flat, seen from its face: cut the tip of the corner square, as drawn.",
+        "Pull both strips down and staple them to within "
+            + mm(clear)
+            + " of the corner: the surplus stands out at the arris as an ear.",
+        "Press the ear in with its middle crease down the arris, and crease each half at "
+            + PieceNotes.plainNumber(Math.toDegrees(plan.turn() / 4))
+            + " degrees from it.",
+        "Fold both strips over it exactly at the arris: the two folds meet there, up to "
+            + layers
+            + " layers on a wall.",
+        "On the back fold one turn-under over the other; drive the corner's staples last"
+            + through()
+            + ".");
+  }
+
+  private List<String> rounded() {
+    boolean rim = plan.turn() > Math.PI;
+    String down =
+        rim
+            ? "Pull down and staple front, back and both sides, opposite by opposite; "
+            : "Pull the straight sides down and staple them to where the rounding begins; ";
+    String fullness =
+        mm(plan.fullnessAtBack())
+            + " of fullness is left to take up where the covering meets the back.";
+    String turn = rim ? "the rim" : "the rounding";
+    return switch (plan.treatment()) {
+      case PLEATS ->
+          List.of(
+              "The cover, flat, seen from its face: "
+                  + plan.pleats()
+                  + " pleats, their creases as drawn.",
+              down + fullness,
+              "Lay the fullness in pleats "
+                  + mm(plan.pleatDepth())
+                  + " deep from the middle of "
+                  + turn
+                  + " outwards, each opening away from the front.",
+              "All " + plan.pleats() + " pleats run straight down the side, evenly spaced.",
+              "On the back each pleat lies flat and runs on to the trim line; a staple holds each"
+                  + through()
+                  + ".");
+      case NOTCHES ->
+          List.of(
+              "The cover, flat, seen from its face: cut "
+                  + plan.pleats()
+                  + " V-notches; their points stop just past the back arris.",
+              down + fullness,
+              "Ease the fullness in by halves from the middle of "
+                  + turn
+                  + " outwards, in waves too small to see"
+                  + eased()
+                  + ".",
+              "The side is smooth: no fold shows.",
+              "On the back the notches close, edge to edge; a staple between each pair"
+                  + through()
+                  + ".");
+      default ->
+          List.of(
+              "The cover, flat, seen from its face: " + turn + " has no cuts.",
+              down + fullness,
+              "Ease the fullness in by halves from the middle of "
+                  + turn
+                  + " outwards, in waves too small to see"
+                  + eased()
+                  + ".",
+              "The side is smooth: no fold shows.",
+              "On the back the rest of the fullness, "
+                  + mm(plan.fullnessAtTrim())
+                  + " at the trim line, lies in small even gathers under close staples"
+                  + through()
+                  + ".");
+    };
+  }
+
+  private String eased() {
+    return plan.easeNeeded() > 0
+        ? " (at most " + PieceNotes.plainNumber(100 * plan.easeNeeded()) + " % of its length)"
+        : "";
+  }
+
+  private String through() {
+    return layersOnBack > 1 ? ", through up to " + layersOnBack + " layers" : "";
+  }
+
+  private String mm(double v) {
+    double tenths = Math.round(v * 10) / 10.0;
+    return units == Units.MM ? PieceNotes.plain(tenths) : PieceNotes.thickness(v, units);
+  }
+}
