@@ -16,7 +16,6 @@ import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
 import padwright.jobfile.Starter;
 import padwright.measure.InputRefused;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -42,8 +41,7 @@ final class NewCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PATTERN", arity = "0..1", description = "Such as forearm-rest.")
   private String pattern;
 
-  @ArgGroup(exclusive = false, validate = false)
-  private StartOptions numbers = new StartOptions();
+  @Mixin private StartOptions numbers = new StartOptions();
 
   @Option(
       names = "--out",

@@ -1,6 +1,5 @@
 package padwright.cli;
 
-import java.io.IOException;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
 import padwright.design.OutlineShape;
@@ -33,7 +32,7 @@ final class StartQuestions {
     this.pad = (WrappedPad) starter.start(ready.id(), StartNumbers.none()).parts().get(0);
   }
 
-  StartNumbers ask(StartNumbers given) throws IOException {
+  StartNumbers ask(StartNumbers given) {
     OptionalDouble length = ask(given.length(), ready.length(), () -> size(true));
     OptionalDouble width =
         ready.width().isEmpty()
@@ -47,8 +46,7 @@ final class StartQuestions {
         ask(given.covering(), "Thickness of the covering", this::covering));
   }
 
-  private OptionalDouble ask(OptionalDouble given, String question, DoubleSupplier own)
-      throws IOException {
+  private OptionalDouble ask(OptionalDouble given, String question, DoubleSupplier own) {
     if (given.isPresent()) {
       return given;
     }

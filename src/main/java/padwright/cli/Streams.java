@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import padwright.measure.InputRefused;
 
 /** Where a command reads and writes. Results go to {@code out}, everything said to {@code err}. */
 final class Streams {
@@ -37,8 +38,13 @@ final class Streams {
   }
 
   /** The next line of input; null at its end. */
-  String readLine() throws IOException {
-    return in.readLine();
+  String readLine() {
+    try {
+      return in.readLine();
+    } catch (IOException e) {
+      throw new InputRefused(
+          "", 0, "", "standard input cannot be read", "Give the numbers as options instead");
+    }
   }
 
   /**
