@@ -3,6 +3,7 @@ package padwright.export;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import padwright.cover.CornerPlan;
 import padwright.export.Drawing.Anchor;
@@ -58,11 +59,10 @@ public final class CornerDiagram {
   private static Drawing of(PartHeader header, PartResult result, List<CornerPlan> group) {
     CornerPlan plan = group.get(0);
     CornerSolid corner = CornerSolid.of(result, plan);
-    double near = plan.radius() + corner.reach() * 0.85;
     List<StapleBar> bars = new ArrayList<>();
     int layers = 0;
     for (Position p : result.staples().positions()) {
-      if (p.at().distance(plan.apex()) < near) {
+      if (corner.shows(p.at())) {
         bars.add(new StapleBar(p.at(), p.angle()));
         layers = Math.max(layers, p.layers());
       }
@@ -75,15 +75,30 @@ public final class CornerDiagram {
             ? new SharpPictures(corner).scenes(bars)
             : new RoundPictures(corner).scenes(bars));
     List<String> sentences =
-        new CornerWords(corner, header.units(), result.spec().cornerClear(), layers).sentences();
+        new CornerWords(corner, header.units(), clear(result, corner), layers).sentences();
     return sheet(header, group, scenes, sentences);
+  }
+
+  /** How far from the corner the under strip is stapled first: at most a quarter of its side. */
+  private static double clear(PartResult result, CornerSolid corner) {
+    double clear = result.spec().cornerClear();
+    List<String> names = result.shape().sideNames();
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).equals(corner.under())) {
+        clear = Math.min(clear, result.shape().outline().segments().get(i).length() / 4);
+      }
+    }
+    return clear;
   }
 
   private static Drawing sheet(
       PartHeader header, List<CornerPlan> group, List<Scene> scenes, List<String> sentences) {
     List<Item> items = new ArrayList<>();
     CornerPlan plan = group.get(0);
-    String title = header.partName() + ": corner, " + CornerWords.name(plan.treatment());
+    String title =
+        header.partName()
+            + (plan.turn() > Math.PI ? ": rim, " : ": corner, ")
+            + CornerWords.name(plan.treatment());
     double width = COLUMNS * CELL + (COLUMNS - 1) * GAP;
     double y = -Lettering.NAME * Lettering.ASCENT;
     items.add(new Text(new Vec2(0, y), Lettering.NAME, 0, Anchor.START, false, title));
@@ -153,7 +168,7 @@ public final class CornerDiagram {
     if (s.isEmpty()) {
       return "";
     }
-    String start = s.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + s.substring(1);
+    String start = s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1);
     return start.endsWith(".") ? start : start + ".";
   }
 

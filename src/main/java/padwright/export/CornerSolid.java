@@ -127,6 +127,27 @@ record CornerSolid(
     return over().equals(first) ? second : first;
   }
 
+  /** Whether a place on the back is one a picture of the corner shows. */
+  boolean shows(Vec2 p) {
+    if (plan.radius() == 0) {
+      return p.distance(apex) < 0.85 * reach;
+    }
+    Vec2 centre = apex.along(towards(), -plan.radius());
+    double half = Math.min(plan.turn(), RoundPictures.WIDEST) / 2;
+    Vec2 way = p.minus(centre);
+    double off = Math.atan2(towards().cross(way), towards().dot(way));
+    if (Math.abs(off) <= half) {
+      return way.dot(towards()) > 0;
+    }
+    if (plan.turn() > Math.PI) {
+      return false;
+    }
+    Vec2 along = off < 0 ? alongFirst : alongSecond;
+    Vec2 out = off < 0 ? outFirst : outSecond;
+    double past = way.dot(along);
+    return past > 0 && past < 0.5 * reach && way.dot(out) > plan.radius() - turnUnder;
+  }
+
   /** A point on a wall of a sharp corner. */
   Vec3 wall(boolean onFirst, double u, double s) {
     Vec2 p = apex.along(onFirst ? alongFirst : alongSecond, u);

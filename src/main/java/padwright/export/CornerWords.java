@@ -58,7 +58,7 @@ final class CornerWords {
             + c.over()
             + " strip down, its folded edge exactly on the arris: one straight fold shows, "
             + layers
-            + " layers behind it.",
+            + " layers in all beside it.",
         "On the back the "
             + c.over()
             + " turn-under lies over the "
@@ -105,9 +105,9 @@ final class CornerWords {
               down + fullness,
               "Lay the fullness in pleats "
                   + mm(plan.pleatDepth())
-                  + " deep from the middle of "
-                  + turn
-                  + " outwards, each opening away from the front.",
+                  + " deep, "
+                  + (rim ? "halving the gaps in turn" : "from the middle of the rounding outwards")
+                  + ", each opening away from the front.",
               "All " + plan.pleats() + " pleats run straight down the side, evenly spaced.",
               "On the back each pleat lies flat and runs on to the trim line; a staple holds each"
                   + through()
@@ -118,9 +118,9 @@ final class CornerWords {
                   + plan.pleats()
                   + " V-notches; their points stop just past the back arris.",
               down + fullness,
-              "Ease the fullness in by halves from the middle of "
+              "Ease the fullness in along "
                   + turn
-                  + " outwards, in waves too small to see"
+                  + ", halving the gaps in turn, in waves too small to see"
                   + eased()
                   + ".",
               "The side is smooth: no fold shows.",
@@ -131,9 +131,9 @@ final class CornerWords {
           List.of(
               "The cover, flat, seen from its face: " + turn + " has no cuts.",
               down + fullness,
-              "Ease the fullness in by halves from the middle of "
+              "Ease the fullness in along "
                   + turn
-                  + " outwards, in waves too small to see"
+                  + ", halving the gaps in turn, in waves too small to see"
                   + eased()
                   + ".",
               "The side is smooth: no fold shows.",
@@ -147,7 +147,9 @@ final class CornerWords {
 
   private String eased() {
     return plan.easeNeeded() > 0
-        ? " (at most " + PieceNotes.plainNumber(100 * plan.easeNeeded()) + " % of its length)"
+        ? " (at most "
+            + PieceNotes.plainNumber(Math.round(1000 * plan.easeNeeded()) / 10.0)
+            + " % of its length)"
         : "";
   }
 

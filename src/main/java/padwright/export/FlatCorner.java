@@ -19,9 +19,11 @@ final class FlatCorner {
   private final Vec2 across;
   private final Vec2 out;
   private final double[] window;
+  private final double edge;
 
   FlatCorner(CornerSolid corner, double edge) {
     this.corner = corner;
+    this.edge = edge;
     this.out = corner.towards();
     this.across = out.left();
     double turn = Math.min(corner.plan().turn(), RoundPictures.WIDEST);
@@ -45,6 +47,15 @@ final class FlatCorner {
     lines(s, LineStyle.CUT, cover.cut());
     for (Fold f : corner.plan().folds()) {
       lines(s, f.sense() == Sense.OUTWARD ? LineStyle.FOLD : LineStyle.CREASE, f.line());
+    }
+    if (corner.plan().radius() == 0) {
+      // Side names in the middle of their strips, so that the next pictures can be followed.
+      for (boolean first : new boolean[] {true, false}) {
+        Vec2 along = first ? corner.alongFirst() : corner.alongSecond();
+        Vec2 outward = first ? corner.outFirst() : corner.outSecond();
+        Vec2 at = corner.apex().along(along, 0.45 * edge).along(outward, 0.42 * edge);
+        s.name(new Vec3(at.x(), at.y(), 0), first ? corner.first() : corner.second());
+      }
     }
     return s;
   }

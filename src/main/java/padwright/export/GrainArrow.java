@@ -21,7 +21,7 @@ record GrainArrow(double length, String word, boolean oneHead, boolean headAtSta
     implements Patch {
   private static final double HEAD = 5;
   private static final double HALF_HEAD = 1.6;
-  private static final double GAP = 1.2;
+  private static final double GAP = 2;
 
   /** Arrow lengths tried, longest first. */
   static final double[] LENGTHS = {90, 60, 40, 25, 16};

@@ -29,7 +29,7 @@ public final class PieceDrawing {
     kind(LineKind.CREASE, LineStyle.CREASE, "crease of a corner's pleat");
     kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: only while folding the corner");
     kind(LineKind.TRIM, LineStyle.TRIM, "trim line: cut off after stapling");
-    kind(LineKind.STAPLE, LineStyle.STAPLE, "staple line; drive in the order of the numbers");
+    kind(LineKind.STAPLE, LineStyle.STAPLE, "staple line");
     kind(LineKind.BASE_OUTLINE, LineStyle.OUTLINE, "edge of the base");
     kind(LineKind.CENTRE, LineStyle.CENTRE, "middle");
     kind(LineKind.FRONT, LineStyle.FRONT, "");
@@ -77,8 +77,12 @@ public final class PieceDrawing {
     sheet.line(shown.cutLine(), LineStyle.CUT);
     shown.innerCuts().forEach(p -> sheet.line(p, LineStyle.INNER_CUT));
     for (LineMark l : shown.lines()) {
-      sheet.line(l.path(), STYLES.get(l.kind()));
-      sheet.room().add(l.path());
+      if (l.kind() == LineKind.CENTRE) {
+        sheet.middle(l.path());
+      } else {
+        sheet.line(l.path(), STYLES.get(l.kind()));
+        sheet.room().add(l.path());
+      }
     }
     PieceMarks marks = new PieceMarks(sheet, shown, header.units());
     marks.bodies();
@@ -159,7 +163,9 @@ public final class PieceDrawing {
     MEANINGS.forEach(
         (kind, meaning) -> {
           if (!meaning.isEmpty() && piece.lines().stream().anyMatch(l -> l.kind() == kind)) {
-            entries.add(new Sampled(STYLES.get(kind), meaning));
+            boolean numbered = kind == LineKind.STAPLE && !piece.staples().isEmpty();
+            String order = numbered ? "; drive in the order of the numbers" : "";
+            entries.add(new Sampled(STYLES.get(kind), meaning + order));
           }
         });
     if (entries.isEmpty()) {

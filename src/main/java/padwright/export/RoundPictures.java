@@ -91,7 +91,7 @@ final class RoundPictures {
 
   /** The sides are down; at the rounding the fullness stands out in waves. */
   private Scene loose() {
-    Scene s = pad(1);
+    Scene s = pad(COVERED);
     double flare = Math.max(0.35 * c.height(), 6);
     List<Vec3> hem = new ArrayList<>();
     for (int i = 0; i <= 4 * CHORDS; i++) {

@@ -30,9 +30,6 @@ import padwright.shape.Section.LayerKind;
  * from the section and the figures, never from the picture. mm on paper.
  */
 public final class SectionDrawing {
-  private static final double[] SCALES = {10, 5, 4, 3, 2, 1, 0.5, 0.2, 0.1};
-  private static final double WIDEST = 130;
-  private static final double TALLEST = 100;
   private static final double EDGE = 5;
   private static final double ROW = 7;
   private static final double ASIDE = 10;
@@ -67,17 +64,8 @@ public final class SectionDrawing {
       b = b.union(l.shape().bounds());
     }
     b = b.union(section.taut().neutral().bounds().grown(spec.coverThickness() / 2));
-    this.scale = scaleFor(b);
+    this.scale = SectionPicture.scaleFor(b);
     this.body = new Bounds(b.minX() * scale, b.minY() * scale, b.maxX() * scale, b.maxY() * scale);
-  }
-
-  private static double scaleFor(Bounds b) {
-    for (double k : SCALES) {
-      if (b.width() * k <= WIDEST && b.height() * k <= TALLEST) {
-        return k;
-      }
-    }
-    return SCALES[SCALES.length - 1];
   }
 
   /** The section of a part. */
@@ -102,7 +90,7 @@ public final class SectionDrawing {
   private Drawing drawn() {
     layers();
     covering();
-    breakLine();
+    items.addAll(SectionPicture.tornEdge(body));
     staple();
     items.add(
         new Stroke(
@@ -144,16 +132,17 @@ public final class SectionDrawing {
       String name;
       switch (l.kind()) {
         case BOARD -> {
-          fill(shape, 0.82, Math.PI / 4, 2.5);
+          SectionPicture.fill(items, shape, 0.82, Math.PI / 4, 2.5);
           name = "board: " + l.name();
         }
         case FOAM -> {
-          fill(shape, foam % 2 == 0 ? 0.95 : 0.9, foam % 2 == 0 ? -Math.PI / 4 : 0.35, 5);
+          SectionPicture.fill(
+              items, shape, foam % 2 == 0 ? 0.95 : 0.9, foam % 2 == 0 ? -Math.PI / 4 : 0.35, 5);
           foam++;
           name = "foam layer " + foam + ": " + l.name();
         }
         case WADDING -> {
-          fill(shape, 0.98, Math.PI / 2, 1.5);
+          SectionPicture.fill(items, shape, 0.98, Math.PI / 2, 1.5);
           name = "wadding: " + l.name();
         }
         default -> throw new IllegalStateException("layer " + l.kind());
@@ -164,12 +153,6 @@ public final class SectionDrawing {
               : (b.minY() + b.maxY()) / 2;
       names.add(new Vec2(b.minX() + 6, y), true, name);
     }
-  }
-
-  private void fill(Path shape, double grey, double angle, double pitch) {
-    items.add(new Fill(shape, grey));
-    items.addAll(Hatching.of(shape, angle, pitch));
-    items.add(new Stroke(shape, LineStyle.SOLID));
   }
 
   /** The neutral line widened to the covering's thickness, carried on over the flat top. */
@@ -183,51 +166,12 @@ public final class SectionDrawing {
     if (t == 0) {
       items.add(new Stroke(new Path(line, false).scaled(scale, scale, 0), LineStyle.FRONT));
     } else {
-      items.add(new Fill(band(line, t / 2).scaled(scale, scale, 0), 0));
+      items.add(new Fill(SectionPicture.band(line, t / 2).scaled(scale, scale, 0), 0));
     }
     names.add(
         new Vec2(body.minX() + 6, inside.y() * scale),
         false,
         "covering: " + spec.covering().name() + ", " + thickness(t));
-  }
-
-  /** The line runs clockwise over the pad, so that its left is outside. */
-  private static Path band(List<Segment> line, double half) {
-    List<Segment> band = new ArrayList<>();
-    List<Segment> inner = new ArrayList<>();
-    for (Segment s : line) {
-      band.add(aside(s, half));
-      inner.add(0, aside(s, -half).reversed());
-    }
-    band.add(Segment.line(band.get(band.size() - 1).end(), inner.get(0).start()));
-    band.addAll(inner);
-    band.add(Segment.line(band.get(band.size() - 1).end(), band.get(0).start()));
-    band.removeIf(s -> s.chord() < 1e-9);
-    return new Path(band, true);
-  }
-
-  private static Segment aside(Segment s, double by) {
-    return new Segment(
-        s.start().along(s.directionAt(0).left(), by),
-        s.end().along(s.directionAt(1).left(), by),
-        s.bulge());
-  }
-
-  /** The pad goes on to the left: everything ends in a torn edge. */
-  private void breakLine() {
-    double x = body.minX();
-    double step = 3;
-    List<Vec2> zigzag = new ArrayList<>();
-    boolean out = false;
-    for (double y = body.minY() - step; y < body.maxY() + 2 * step; y += step) {
-      zigzag.add(new Vec2(x + (out ? 0.6 : 2.6), y));
-      out = !out;
-    }
-    List<Vec2> mask = new ArrayList<>(zigzag);
-    mask.add(new Vec2(x - 2, zigzag.get(zigzag.size() - 1).y()));
-    mask.add(new Vec2(x - 2, zigzag.get(0).y()));
-    items.add(new Fill(Path.polygon(mask), 1));
-    items.add(new Stroke(Path.polyline(zigzag), LineStyle.DIMENSION));
   }
 
   /** One leg, seen along the crown, from the outside of the turn-under to its point. */
@@ -343,7 +287,14 @@ public final class SectionDrawing {
     if (facts.standOff > 0) {
       Vec2 gap =
           new Vec2(w * scale - 4, -Math.min(facts.standOff, spec.coverThickness()) / 2 * scale);
-      names.add(gap, true, "turn-under stands " + thickness(facts.standOff) + " off the back");
+      names.add(
+          gap,
+          true,
+          (facts.standOff > spec.coverThickness() + 1e-9
+                  ? "turn-under stands up to "
+                  : "turn-under stands ")
+              + thickness(facts.standOff)
+              + " off the back");
     }
   }
 

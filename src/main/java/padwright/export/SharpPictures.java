@@ -13,6 +13,11 @@ final class SharpPictures {
   private static final double FLAP = 0.75;
   private static final double BARE = 1;
   private static final double OUTSIDE_VIEW = Math.toRadians(32);
+  private static final double ASIDE = Math.toRadians(-28);
+
+  /** How far apart the two folds of a double pleat are drawn at the foot, of the height. */
+  private static final double MEETING = 0.035;
+
   private static final double BACK_VIEW = Math.toRadians(52);
 
   private final CornerSolid c;
@@ -170,16 +175,25 @@ final class SharpPictures {
   }
 
   private Scene covered() {
-    Scene s = pad();
+    Scene s = outside();
+    cover(s);
+    return s;
+  }
+
+  private void cover(Scene s) {
+    s.face(
+        COVERED,
+        List.of(c.wall(true, 0, 0), c.wall(true, c.reach(), 0), c.wall(false, c.reach(), 0)));
     wall(s, true, COVERED);
     wall(s, false, COVERED);
     arris(s);
-    return s;
   }
 
   /** Both strips are down; the surplus stands out at the arris, its tip cut square. */
   private Scene ear() {
-    Scene s = covered();
+    // From a little aside: straight on, the ear would be seen on edge.
+    Scene s = new Scene(c.apex(), c.towards().rotated(ASIDE), false, OUTSIDE_VIEW);
+    cover(s);
     double h = c.height();
     double half = c.plan().turn() / 2;
     Vec2 e = c.towards();
@@ -236,7 +250,7 @@ final class SharpPictures {
     double in = h * Math.tan(c.plan().turn() / 4);
     for (boolean first : new boolean[] {true, false}) {
       s.line(LineStyle.CREASE, List.of(c.wall(first, 0, 0), c.wall(first, in, h)));
-      s.line(LineStyle.SOLID, List.of(c.wall(first, 0, 0), c.wall(first, 0.8, h)));
+      s.line(LineStyle.SOLID, List.of(c.wall(first, 0, 0), c.wall(first, MEETING * h, h)));
     }
     names(s);
     return s;

@@ -10,6 +10,7 @@ import padwright.export.Drawing.Stroke;
 import padwright.export.Drawing.Text;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
 /**
@@ -23,6 +24,9 @@ final class Sheet {
   /** What stands beside the piece keeps this far from it. */
   private static final double BESIDE = 8;
 
+  /** A middle line stops this far from what is written over it, so as not to be read into it. */
+  private static final double MIDDLE_GAP = 3;
+
   private static final double EDGE = 5;
   private static final double NARROWEST_ROW = 130;
   private static final int LEADER_TRIES = 24;
@@ -31,6 +35,8 @@ final class Sheet {
   private final Room room;
   private final List<Item> strokes = new ArrayList<>();
   private final List<Item> texts = new ArrayList<>();
+  private final List<Path> middles = new ArrayList<>();
+  private final List<Box> written = new ArrayList<>();
   private final List<Beside> beside = new ArrayList<>();
   private Bounds extent;
 
@@ -51,6 +57,48 @@ final class Sheet {
     extent = extent.union(path.bounds());
   }
 
+  /** Draws a middle line: it gives way, broken wherever something is written over it. */
+  void middle(Path path) {
+    middles.add(path);
+    extent = extent.union(path.bounds());
+  }
+
+  private void drawMiddles() {
+    for (Path path : middles) {
+      for (Segment s : path.segments()) {
+        if (s.isArc()) {
+          strokes.add(new Stroke(new Path(List.of(s), false), LineStyle.CENTRE));
+        } else {
+          broken(s.start(), s.end());
+        }
+      }
+    }
+  }
+
+  /** The parts of a straight line that lie in no written box. */
+  private void broken(Vec2 from, Vec2 to) {
+    List<double[]> gaps = new ArrayList<>();
+    for (Box b : written) {
+      double[] span = b.grown(MIDDLE_GAP).span(from, to);
+      if (span != null) {
+        gaps.add(span);
+      }
+    }
+    gaps.sort((p, q) -> Double.compare(p[0], q[0]));
+    Vec2 run = to.minus(from);
+    double at = 0;
+    for (double[] gap : gaps) {
+      if (gap[0] > at) {
+        strokes.add(
+            new Stroke(Path.line(from.along(run, at), from.along(run, gap[0])), LineStyle.CENTRE));
+      }
+      at = Math.max(at, gap[1]);
+    }
+    if (at < 1) {
+      strokes.add(new Stroke(Path.line(from.along(run, at), to), LineStyle.CENTRE));
+    }
+  }
+
   void items(List<? extends Item> list) {
     for (Item i : list) {
       if (i instanceof Text) {
@@ -66,6 +114,7 @@ final class Sheet {
     Box box = Lettering.box(t);
     texts.add(t);
     room.add(box);
+    written.add(box);
     extent = extent.union(box.bounds());
   }
 
@@ -95,6 +144,7 @@ final class Sheet {
   private void draw(Patch patch, Box box) {
     items(patch.drawn(box));
     room.add(box);
+    written.add(box);
     extent = extent.union(box.bounds());
   }
 
@@ -165,6 +215,7 @@ final class Sheet {
     if (across != null) {
       checkLine(across, piece, below);
     }
+    drawMiddles();
     List<Item> all = new ArrayList<>(strokes);
     all.sort((p, q) -> Integer.compare(rank(p), rank(q)));
     all.addAll(texts);

@@ -35,6 +35,34 @@ class LookTest {
             Sections.section(big),
             big,
             new SectionDrawing.Facts(18 + 100 + 8 + 1.6, 1.6, 12, 10.4, 6.7)));
+    for (var e : Results.ALL.entrySet()) {
+      int i = 0;
+      for (Drawing d : CornerDiagram.all(Pieces.HEADER, e.getValue())) {
+        save(dir, "corner-" + e.getKey() + i++, d);
+      }
+    }
+    var catalogue = padwright.material.CatalogueReader.builtIn();
+    var job = new padwright.jobfile.JobReader(catalogue).read(Path.of("demo/reading-nook.json"));
+    var set = new padwright.pattern.PatternEngine(catalogue).run(job);
+    for (var r : set.parts()) {
+      PartHeader h =
+          new PartHeader(
+              job.title(),
+              r.asked().name(),
+              r.asked().id(),
+              r.asked().quantity(),
+              r.asked().mirrored(),
+              "2026-03-14",
+              job.units());
+      for (var p : r.pieces()) {
+        save(dir, "demo-" + h.partId() + "-" + p.id(), PieceDrawing.of(h, p));
+      }
+      save(dir, "demo-" + h.partId() + "-section", SectionDrawing.of(h, r));
+      int i = 0;
+      for (Drawing d : CornerDiagram.all(h, r)) {
+        save(dir, "demo-" + h.partId() + "-corner" + i++, d);
+      }
+    }
     long t = 0;
     for (int k = 0; k < 5; k++) {
       t = System.nanoTime();

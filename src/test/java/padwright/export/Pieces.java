@@ -64,7 +64,11 @@ final class Pieces {
         List.of(),
         List.of(
             new LineMark(LineKind.STAPLE, rectangle(length - 2 * edge, width - 2 * edge)),
-            new LineMark(LineKind.FRONT, front)),
+            new LineMark(LineKind.FRONT, front),
+            new LineMark(
+                LineKind.CENTRE, Path.line(new Vec2(-length / 2, 0), new Vec2(length / 2, 0))),
+            new LineMark(
+                LineKind.CENTRE, Path.line(new Vec2(0, -width / 2), new Vec2(0, width / 2)))),
         staples,
         points,
         Optional.of(new Vec2(1, 0)),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import padwright.export.Drawing;
 import padwright.export.Drawing.Anchor;
+import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
@@ -18,6 +19,9 @@ final class CornerTemplate implements Panel {
   private static final double NAME = 4.5;
   private static final double NOTE = 3.2;
   private static final double LEADING = 4.4;
+
+  /** Room for the words over a small corner, mm. */
+  private static final double LEAST_WIDTH = 60;
 
   /** Two corners are alike when every point of one is this near to one of the other, mm. */
   private static final double SAME = 0.02;
@@ -68,13 +72,14 @@ final class CornerTemplate implements Panel {
         }
       }
       String what = lines.piece().name() + ", corner " + name(signs[i], lines);
-      List<String> notes =
-          new ArrayList<>(
-              Wrap.lines(
-                  face, "Full size. Also " + String.join("; ", uses) + ".", NOTE, Math.max(w, 60)));
-      if (uses.isEmpty()) {
-        notes = List.of("Full size. This corner only.");
-      }
+      String says =
+          uses.isEmpty()
+              ? "Full size. This corner only."
+              : "Full size. Also "
+                  + String.join("; ", uses)
+                  + "."
+                  + (staples ? " The numbers are those of this corner." : "");
+      List<String> notes = Wrap.lines(face, says, NOTE, Math.max(w, LEAST_WIDTH));
       list.add(new CornerTemplate(lines, what, region(b, signs[i], w, h), staples, notes));
     }
     return list;
@@ -101,6 +106,10 @@ final class CornerTemplate implements Panel {
             s[0] < 0 ? region.minX() : region.maxX(), s[1] < 0 ? region.minY() : region.maxY());
     List<Vec2> points = new ArrayList<>();
     for (Stroke stroke : lines.strokes()) {
+      // The front is marked on one side only and changes nothing about a corner.
+      if (stroke.style() == LineStyle.FRONT) {
+        continue;
+      }
       for (var g : stroke.path().segments()) {
         for (double t : new double[] {0, 0.5, 1}) {
           Vec2 p = g.pointAt(t);
@@ -125,7 +134,7 @@ final class CornerTemplate implements Panel {
 
   @Override
   public double width() {
-    return Math.max(region.width(), 60) + 1;
+    return Math.max(region.width(), LEAST_WIDTH) + 1;
   }
 
   @Override

@@ -30,7 +30,7 @@ final class CuttingList {
               JobHeader.quantity(p.quantity(), p.mirrored()),
               Sizes.mm(p.length(), way) + " x " + Sizes.mm(p.width(), way),
               Sizes.inches(p.length(), way) + " x " + Sizes.inches(p.width(), way),
-              Sizes.mm(p.thickness()),
+              p.thickness() > 0 ? Sizes.mm(p.thickness()) : "\u2013",
               p.material()));
     }
   }

@@ -20,7 +20,9 @@ public final class DimensionSheet {
   private static final double GAP = 5;
   private static final double TITLE = 19;
   private static final double TALLEST_VIEW = 38;
-  private static final double TALLEST_COVER = 40;
+
+  /** A cover this much longer than wide is drawn over the whole sheet. */
+  private static final double WIDE = 2;
 
   /** How far a corner template reaches over the face, inside the base's edge, mm. */
   private static final double ON_THE_FACE = 12;
@@ -39,6 +41,20 @@ public final class DimensionSheet {
     return part.asked().base().outline() instanceof OutlineShape.Rectangle;
   }
 
+  /** How generously views are drawn; the first that needs the fewest pages is taken. */
+  private enum Style {
+    ROOMY(2, 40),
+    CLOSE(3, 32);
+
+    private final int columns;
+    private final double tallestCover;
+
+    Style(int columns, double tallestCover) {
+      this.columns = columns;
+      this.tallestCover = tallestCover;
+    }
+  }
+
   /** Where a panel goes. */
   private record Placed(Panel panel, int page, Vec2 at) {}
 
@@ -46,8 +62,26 @@ public final class DimensionSheet {
   void addTo(PdfBook book, Sheet sheet) throws IOException {
     Bounds w = sheet.window();
     List<String> missing = new ArrayList<>();
-    List<Placed> placed = place(panels(book.face(), w, missing), w);
-    int pages = placed.get(placed.size() - 1).page + 1;
+    List<Placed> placed = List.of();
+    for (Style style : Style.values()) {
+      missing.clear();
+      List<Placed> tried = place(panels(book.face(), w, style, missing), w);
+      if (placed.isEmpty() || pages(tried) < pages(placed)) {
+        placed = tried;
+      }
+    }
+    draw(book, sheet, placed, missing);
+  }
+
+  private static int pages(List<Placed> placed) {
+    return placed.get(placed.size() - 1).page + 1;
+  }
+
+  private static void draw(PdfBook book, Sheet sheet, List<Placed> placed, List<String> missing)
+      throws IOException {
+    Bounds w = sheet.window();
+    int pages = pages(placed);
+    int enough = book.pages() + pages;
     for (int i = 0; i < pages; i++) {
       int page = i;
       book.page(
@@ -60,8 +94,10 @@ public final class DimensionSheet {
             String says =
                 "Sizes and corners"
                     + of
-                    + ". Small views are not to scale: go by the numbers. The tiles that follow need"
-                    + " not be taped where straight sides are drawn by measure. "
+                    + ". Small views are not to scale: go by the numbers. Where straight sides are drawn"
+                    + " by measure, pages 1 to "
+                    + enough
+                    + " of this file are enough: the tiles after them need not be printed. "
                     + String.join(" ", missing);
             double y = w.maxY() - 7;
             for (String line : Wrap.lines(p.face(), says, 3.2, w.width())) {
@@ -77,17 +113,19 @@ public final class DimensionSheet {
     }
   }
 
-  private List<Panel> panels(Typeface face, Bounds w, List<String> missing) {
+  private List<Panel> panels(Typeface face, Bounds w, Style style, List<String> missing) {
     List<Panel> list = new ArrayList<>();
+    double narrow = (w.width() - (style.columns - 1) * GAP) / style.columns;
     double half = (w.width() - GAP) / 2;
     for (PatternPiece piece : part.pieces()) {
       if (piece.kind() != Kind.COVER) {
-        list.add(new DimensionedView(face, piece, half, TALLEST_VIEW));
+        list.add(new DimensionedView(face, piece, narrow, TALLEST_VIEW));
       }
     }
     for (PatternPiece piece : part.pieces()) {
       if (piece.kind() == Kind.COVER) {
-        list.add(new DimensionedView(face, piece, w.width(), TALLEST_COVER));
+        boolean wide = piece.length() > WIDE * piece.width();
+        list.add(new DimensionedView(face, piece, wide ? w.width() : half, style.tallestCover));
       }
     }
     for (Kind kind : new Kind[] {Kind.COVER, Kind.BASE}) {

@@ -16,11 +16,22 @@ final class Ink {
   private static final double CHORD_ERROR = 0.02;
 
   /** A chain of points with ink within {@code reach} of it; {@code solid} is inked inside too. */
-  private record Shape(List<Vec2> points, boolean closed, boolean solid, double reach, Bounds box) {
-    static Shape of(Path path, boolean solid, double reach) {
+  private record Shape(
+      Drawing.Item item,
+      List<Vec2> points,
+      boolean closed,
+      boolean solid,
+      double reach,
+      Bounds box) {
+    static Shape of(Drawing.Item item, Path path, boolean solid, double reach) {
       double grown = reach + CHORD_ERROR;
       return new Shape(
-          path.flattened(CHORD_ERROR), path.closed(), solid, grown, path.bounds().grown(grown));
+          item,
+          path.flattened(CHORD_ERROR),
+          path.closed(),
+          solid,
+          grown,
+          path.bounds().grown(grown));
     }
   }
 
@@ -30,11 +41,11 @@ final class Ink {
   Ink(Drawing drawing, Typeface face) {
     for (Drawing.Item item : drawing.items()) {
       if (item instanceof Drawing.Stroke s) {
-        shapes.add(Shape.of(s.path(), false, s.style().width() / 2));
+        shapes.add(Shape.of(s, s.path(), false, s.style().width() / 2));
       } else if (item instanceof Drawing.Fill f) {
-        shapes.add(Shape.of(f.path(), true, 0));
+        shapes.add(Shape.of(f, f.path(), true, 0));
       } else if (item instanceof Drawing.Text t && !t.text().isBlank()) {
-        shapes.add(Shape.of(frame(t, face), true, 0));
+        shapes.add(Shape.of(t, frame(t, face), true, 0));
       }
     }
     bounds = shapes.stream().map(Shape::box).reduce(Bounds::union).orElse(drawing.extent());
@@ -67,6 +78,11 @@ final class Ink {
 
   boolean touches(Bounds box) {
     return shapes.stream().anyMatch(s -> touches(s, box));
+  }
+
+  /** The items that touch the box, in the drawing's order. */
+  List<Drawing.Item> within(Bounds box) {
+    return shapes.stream().filter(s -> touches(s, box)).map(Shape::item).toList();
   }
 
   /** How many lines, areas and texts touch the box. */

@@ -123,9 +123,8 @@ final class OrderOfWork {
   }
 
   private void staple() {
-    OutlineShape shape = part.asked().base().outline();
     String order;
-    if (shape instanceof OutlineShape.Circle || shape instanceof OutlineShape.Ellipse) {
+    if (round()) {
       order = "one staple each at 12, 6, 3 and 9 o'clock, then half way between, always opposite";
     } else if (narrow()) {
       order =
@@ -144,8 +143,14 @@ final class OrderOfWork {
             + Sizes.mm(figures.staples().spacing())
             + " apart, "
             + Sizes.mm(spec.edgeDistance())
-            + " from the edge. Corners last.");
+            + " from the edge."
+            + (round() ? "" : " Corners last."));
     corners();
+  }
+
+  private boolean round() {
+    OutlineShape shape = part.asked().base().outline();
+    return shape instanceof OutlineShape.Circle || shape instanceof OutlineShape.Ellipse;
   }
 
   private boolean narrow() {
@@ -166,7 +171,8 @@ final class OrderOfWork {
                 .map(CornerPlan::name)
                 .toList();
         boolean all = names.size() == part.cover().corners().size();
-        steps.add((all ? "Corners" : "Corner " + String.join(", ", names)) + ": " + how);
+        String where = round() ? "Rim" : all ? "Corners" : "Corner " + String.join(", ", names);
+        steps.add(where + ": " + how);
       }
     }
   }

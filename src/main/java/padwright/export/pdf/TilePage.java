@@ -48,7 +48,9 @@ final class TilePage {
   }
 
   private void pattern(PdfPainter p, Tile tile) throws IOException {
-    p.paint(drawing);
+    for (Drawing.Item item : ink.within(tile.window())) {
+      p.paint(item);
+    }
     for (Joint j : joints) {
       if (j.under().equals(tile) || j.over().equals(tile)) {
         p.stroke(longer(j, tile), TRIM_WIDTH, TRIM_DASH);

@@ -11,11 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import padwright.geometry.Bounds;
 import padwright.material.Paper;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternPiece;
@@ -101,54 +98,11 @@ class BenchSheetsTest {
       for (Paper paper : List.of(Samples.A4, Samples.LETTER)) {
         try (PDDocument d = open(SampleParts.rest(many, many), paper)) {
           for (int page = 1; page <= 2; page++) {
-            List<Bounds> words = words(d, page);
-            double w = paper.width() - Sheet.MARGIN + 0.01;
-            double h = paper.height() - Sheet.MARGIN + 0.01;
-            for (int i = 0; i < words.size(); i++) {
-              Bounds b = words.get(i);
-              assertThat(b.minX()).isGreaterThan(Sheet.MARGIN - 0.01);
-              assertThat(b.maxX()).isLessThan(w);
-              assertThat(b.minY()).isGreaterThan(Sheet.MARGIN - 0.01);
-              assertThat(b.maxY()).isLessThan(h);
-              for (int j = i + 1; j < words.size(); j++) {
-                Bounds o = words.get(j).grown(-0.05);
-                assertThat(b.overlaps(o)).as("%s and %s on page %d", b, o, page).isFalse();
-              }
-            }
+            TextBoxes.assertTidy(d, page, paper.width(), paper.height());
           }
         }
       }
     }
-  }
-
-  /**
-   * A box a shown string, from baseline to the top of its capitals, mm from the page's top left.
-   */
-  private static List<Bounds> words(PDDocument d, int page) throws IOException {
-    List<Bounds> boxes = new ArrayList<>();
-    PDFTextStripper s =
-        new PDFTextStripper() {
-          @Override
-          protected void writeString(String text, List<TextPosition> at) {
-            Bounds box = null;
-            for (TextPosition t : at) {
-              double mm = 25.4 / 72;
-              if (t.getDir() != 0) {
-                return;
-              }
-              double size = t.getFontSizeInPt() * mm;
-              double x = t.getXDirAdj() * mm;
-              double y = t.getYDirAdj() * mm;
-              Bounds b = new Bounds(x, y - 0.7 * size, x + t.getWidthDirAdj() * mm, y);
-              box = box == null ? b : box.union(b);
-            }
-            boxes.add(box);
-          }
-        };
-    s.setStartPage(page);
-    s.setEndPage(page);
-    s.getText(d);
-    return boxes;
   }
 
   @Test
