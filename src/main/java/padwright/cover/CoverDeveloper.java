@@ -102,7 +102,7 @@ public final class CoverDeveloper {
     for (int i = 0; i < sites.size(); i++) {
       corners.add(corner(i));
     }
-    return new CoverPlan(line(d), line(d + grip), perSide, turnUnder, corners);
+    return new CoverPlan(line(d), line(d + grip), perSide, turnUnder, corners, skeleton);
   }
 
   /** The closed line at path length {@code edge} beyond the outline, with its relief cuts. */

@@ -55,7 +55,7 @@ final class FoldMap {
   }
 
   /** The crease lies midway between fold and bisector; the first side's lies clockwise. */
-  private Vec2 crease(boolean first) {
+  Vec2 crease(boolean first) {
     Vec2 axis = frame.before().right().plus(frame.after().right()).unit();
     return axis.rotated(first ? -halfAngle / 2 : halfAngle / 2);
   }

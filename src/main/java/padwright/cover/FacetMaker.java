@@ -1,0 +1,308 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.CornerPlan.Sense;
+import padwright.cover.Facet.Frame;
+import padwright.cover.Skeleton.Element;
+import padwright.cover.Skeleton.Side;
+import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+import padwright.geometry.Vec3;
+import padwright.shape.TautPath;
+
+/**
+ * Cuts the flat cover along its folds and says where each part goes, so that another program can
+ * wrap it and check. The face is one facet; each side has one for every straight or round piece of
+ * its section; each folded corner has its flaps.
+ */
+public final class FacetMaker {
+  /** Round pieces are cut into so many, so that a curved mitre is followed by chords. */
+  private static final int PER_ARC = 4;
+
+  private static final double LEAST_AREA = 1e-3;
+
+  private final List<Vec2> cut;
+  private final Skeleton skeleton;
+  private final TautPath path;
+  private final double end;
+  private final List<Facet> facets = new ArrayList<>();
+
+  private FacetMaker(List<Vec2> cut, Skeleton skeleton, TautPath path) {
+    this.cut = cut;
+    this.skeleton = skeleton;
+    this.path = path;
+    this.end = path.developed() + 1;
+  }
+
+  /** The facets of a cover at its trim line, stretch allowance undone. */
+  public static List<Facet> of(List<Vec2> cut, Skeleton skeleton, TautPath path) {
+    FacetMaker maker = new FacetMaker(cut, skeleton, path);
+    maker.face();
+    for (int i = 0; i < skeleton.elements().size(); i++) {
+      Element e = skeleton.elements().get(i);
+      if (e instanceof Side side) {
+        maker.strip(i, side);
+      } else if (e instanceof Sweep sweep) {
+        maker.sweep(sweep);
+      }
+    }
+    return List.copyOf(maker.facets);
+  }
+
+  private void face() {
+    List<Vec2> outline = new ArrayList<>();
+    double in = path.startX();
+    for (int i = 0; i < skeleton.elements().size(); i++) {
+      Element e = skeleton.elements().get(i);
+      if (e instanceof Side side) {
+        outline.add(side.flat(-in * mitre(i - 1), in));
+        if (side.after() == Fold.NONE && !(skeleton.next(i) instanceof Sweep)) {
+          outline.add(side.flat(side.length(), in));
+        }
+      } else if (e instanceof Sweep sweep) {
+        for (int k = 0; k <= 16; k++) {
+          double angle = sweep.fromAngle() + sweep.turn() * k / 16;
+          outline.add(sweep.centre().along(Vec2.polar(angle), Math.max(0, sweep.radius() + in)));
+        }
+      }
+    }
+    double z = path.neutral().start().y();
+    Frame frame = new Frame(Vec2.ZERO, new Vec2(1, 0), new Vec2(0, 1));
+    add(
+        "face",
+        outline,
+        new Facet.Plane(frame, new Vec3(0, 0, z), new Vec3(1, 0, 0), new Vec3(0, 1, 0), true),
+        1,
+        Sense.OUTWARD);
+  }
+
+  private double mitre(int i) {
+    int k = Math.floorMod(i, skeleton.elements().size());
+    return skeleton.elements().get(k).after() == Fold.NONE ? 0 : skeleton.frame(k).mitre();
+  }
+
+  private double fold(int i, double s) {
+    int k = Math.floorMod(i, skeleton.elements().size());
+    return skeleton.elements().get(k).after() == Fold.NONE ? 0 : skeleton.frame(k).fold(path, s);
+  }
+
+  /** A piece of the section between two path lengths. */
+  private record Band(Segment piece, double from, double to, double pieceStart, String name) {}
+
+  private List<Band> bands() {
+    List<Band> bands = new ArrayList<>();
+    double s = path.startX();
+    List<Segment> pieces = path.neutral().segments();
+    for (int i = 0; i < pieces.size(); i++) {
+      Segment piece = pieces.get(i);
+      boolean last = i == pieces.size() - 1;
+      double to = last ? end : s + piece.length();
+      String name =
+          last
+              ? "back"
+              : piece.isArc() ? "bend " + (i + 1) : i == 0 && flat(piece) ? "top" : "wall";
+      int parts = piece.isArc() ? PER_ARC : 1;
+      for (int k = 0; k < parts; k++) {
+        bands.add(
+            new Band(piece, s + (to - s) * k / parts, s + (to - s) * (k + 1) / parts, s, name));
+      }
+      s += piece.length();
+    }
+    return bands;
+  }
+
+  private static boolean flat(Segment piece) {
+    return Math.abs(piece.directionAt(0).y()) < 1e-9;
+  }
+
+  private void strip(int i, Side side) {
+    boolean over =
+        side.after() == Fold.SINGLE_FIRST_OVER
+            || side.after() == Fold.DOUBLE
+            || skeleton.previous(i).after() == Fold.SINGLE_SECOND_OVER
+            || skeleton.previous(i).after() == Fold.DOUBLE;
+    for (Band band : bands()) {
+      List<Vec2> region = new ArrayList<>();
+      region.add(side.flat(-fold(i - 1, band.from), band.from));
+      region.add(side.flat(-fold(i - 1, band.to), band.to));
+      region.add(side.flat(side.length() + fold(i, band.to), band.to));
+      region.add(side.flat(side.length() + fold(i, band.from), band.from));
+      List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
+      Frame frame = new Frame(side.flat(0, band.pieceStart), side.along(), side.along().right());
+      add(
+          side.name() + " " + band.name,
+          polygon,
+          surface(side, band, frame, true),
+          over ? 3 : 1,
+          Sense.OUTWARD);
+      if (side.after() != Fold.NONE) {
+        flaps(i, side, band);
+      }
+    }
+  }
+
+  private static List<Vec2> anticlockwise(List<Vec2> polygon) {
+    if (Polygons.signedArea(polygon) >= 0) {
+      return polygon;
+    }
+    List<Vec2> turned = new ArrayList<>(polygon);
+    java.util.Collections.reverse(turned);
+    return turned;
+  }
+
+  /** Where a piece of a side's section lies in space, for flat points taken through a frame. */
+  private Facet.Surface surface(Side side, Band band, Frame frame, boolean exact) {
+    Vec2 out = side.along().right();
+    Vec3 along = new Vec3(side.along().x(), side.along().y(), 0);
+    Segment piece = band.piece;
+    if (!piece.isArc()) {
+      Vec2 d = piece.directionAt(0);
+      return new Facet.Plane(
+          frame,
+          lift(side.from(), out, piece.start()),
+          along,
+          new Vec3(out.x() * d.x(), out.y() * d.x(), d.y()),
+          exact);
+    }
+    Vec2 c = piece.centre();
+    Vec2 e1 = piece.start().minus(c).unit();
+    // The path turns clockwise, so the second axis is the first turned to the right.
+    Vec2 e2 = e1.right();
+    return new Facet.Cylinder(
+        frame,
+        lift(side.from(), out, c),
+        along,
+        new Vec3(out.x() * e1.x(), out.y() * e1.x(), e1.y()),
+        new Vec3(out.x() * e2.x(), out.y() * e2.x(), e2.y()),
+        piece.radius(),
+        exact);
+  }
+
+  private static Vec3 lift(Vec2 from, Vec2 out, Vec2 xz) {
+    Vec2 p = from.along(out, xz.x());
+    return new Vec3(p.x(), p.y(), xz.y());
+  }
+
+  /** The two halves of a corner's surplus, each within one band of the section. */
+  private void flaps(int i, Side side, Band band) {
+    CornerFrame f = skeleton.frame(i);
+    Side next = (Side) skeleton.next(i);
+    boolean exact = Math.abs(f.fold(path, band.from) - f.fold(path, band.to)) < 1e-9;
+    for (boolean first : new boolean[] {true, false}) {
+      List<Vec2> region = new ArrayList<>();
+      region.add(f.flat(first, f.fold(path, band.from), band.from));
+      region.add(
+          f.flat(first, Math.max(f.fold(path, band.from), band.from * f.mitre()), band.from));
+      region.add(f.flat(first, Math.max(f.fold(path, band.to), band.to * f.mitre()), band.to));
+      region.add(f.flat(first, f.fold(path, band.to), band.to));
+      List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
+      String name = side.name() + " to " + next.name() + " flap " + band.name;
+      Side own = first ? side : next;
+      double level = (band.from + band.to) / 2;
+      if (side.after() == Fold.DOUBLE) {
+        doubled(f, first, own, band, polygon, name, exact);
+        continue;
+      }
+      boolean onTop = side.after().firstOver() == first;
+      Side over = side.after().firstOver() ? side : next;
+      // On the wall of the strip on top a flap lies as far from the arris as it does from its fold.
+      double fold = f.fold(path, level);
+      Vec2 start = f.flat(first, fold, band.pieceStart);
+      Vec2 past = first ? f.before() : f.after().times(-1);
+      Vec2 out = first ? f.before().right() : f.after().right();
+      boolean overFirst = side.after().firstOver();
+      double corner = overFirst ? over.length() + fold : -fold;
+      Frame frame = new Frame(start, past.times(overFirst ? -1 : 1), out);
+      Facet.Surface placed = shifted(surface(over, band, frame, exact), over, corner);
+      add(name, polygon, placed, onTop ? 2 : 1, onTop ? Sense.INWARD : Sense.OUTWARD);
+    }
+  }
+
+  /** The same surface with its a axis starting so far along the side. */
+  private static Facet.Surface shifted(Facet.Surface s, Side side, double along) {
+    Vec3 by = new Vec3(side.along().x(), side.along().y(), 0).times(along);
+    if (s instanceof Facet.Plane p) {
+      return new Facet.Plane(p.frame(), p.origin().plus(by), p.u(), p.v(), p.exact());
+    }
+    Facet.Cylinder c = (Facet.Cylinder) s;
+    return new Facet.Cylinder(
+        c.frame(), c.centre().plus(by), c.axis(), c.e1(), c.e2(), c.radius(), c.exact());
+  }
+
+  private void doubled(
+      CornerFrame f,
+      boolean first,
+      Side own,
+      Band band,
+      List<Vec2> polygon,
+      String name,
+      boolean exact) {
+    FoldMap map = new FoldMap(f, Fold.DOUBLE, path);
+    Vec2 crease = map.crease(first);
+    Vec2 tip = f.tip(path);
+    // Between fold and crease: turned once.
+    Vec2 side = first ? crease.right() : crease.left();
+    List<Vec2> near = Polygons.below(polygon, side.times(-1), side.times(-1).dot(tip));
+    List<Vec2> far = Polygons.below(polygon, side, side.dot(tip));
+    double fold = f.fold(path, (band.from + band.to) / 2);
+    Vec2 past = first ? f.before() : f.after().times(-1);
+    Vec2 out = first ? f.before().right() : f.after().right();
+    double corner = first ? own.length() + fold : -fold;
+    Frame once = new Frame(f.flat(first, fold, band.pieceStart), past.times(first ? -1 : 1), out);
+    add(
+        name + " near",
+        near,
+        shifted(surface(own, band, once, exact), own, corner),
+        2,
+        Sense.INWARD);
+    // Between crease and bisector: turned back about the crease as well.
+    Frame twice =
+        new Frame(
+            map.mirroredAboutCrease(first, once.origin()),
+            mirrored(crease, once.along()),
+            mirrored(crease, once.across()));
+    add(
+        name + " far",
+        far,
+        shifted(surface(own, band, twice, exact), own, corner),
+        1,
+        Sense.OUTWARD);
+  }
+
+  private static Vec2 mirrored(Vec2 axis, Vec2 v) {
+    return axis.times(2 * v.dot(axis)).minus(v);
+  }
+
+  private void sweep(Sweep sweep) {
+    int parts = Math.max(1, (int) Math.ceil(sweep.turn() / (Math.PI / 64)));
+    for (int k = 0; k < parts; k++) {
+      double a = sweep.fromAngle() + sweep.turn() * k / parts;
+      double b = sweep.fromAngle() + sweep.turn() * (k + 1) / parts;
+      for (Band band : bands()) {
+        List<Vec2> region = new ArrayList<>();
+        double r0 = Math.max(0, sweep.radius() + band.from);
+        double r1 = sweep.radius() + band.to;
+        double wide = 1 / Math.cos((b - a) / 2);
+        region.add(sweep.centre().along(Vec2.polar(a), r0));
+        region.add(sweep.centre().along(Vec2.polar(a), r1 * wide));
+        region.add(sweep.centre().along(Vec2.polar(b), r1 * wide));
+        region.add(sweep.centre().along(Vec2.polar(b), r0));
+        add(
+            sweep.name() + " " + band.name,
+            Polygons.inside(cut, anticlockwise(region)),
+            new Facet.Eased(sweep.centre(), sweep.radius(), path),
+            1,
+            Sense.OUTWARD);
+      }
+    }
+  }
+
+  private void add(String name, List<Vec2> polygon, Facet.Surface surface, int layer, Sense sense) {
+    if (polygon.size() >= 3 && Polygons.signedArea(polygon) > LEAST_AREA) {
+      facets.add(new Facet(name, polygon, surface, layer, sense));
+    }
+  }
+}
