@@ -1,5 +1,7 @@
 package padwright.cli;
 
+import java.util.function.LongSupplier;
+
 /** Says how far long work has come, on standard error, not before a second has passed. */
 final class Progress {
   private static final long FIRST_NANOS = 1_000_000_000L;
@@ -8,6 +10,7 @@ final class Progress {
   private final Streams streams;
   private final int total;
   private final boolean wanted;
+  private final LongSupplier clock;
   private long next;
   private boolean said;
 
@@ -15,14 +18,19 @@ final class Progress {
    * @param always also where nobody sits at a terminal
    */
   Progress(Streams streams, int total, boolean always) {
+    this(streams, total, always, System::nanoTime);
+  }
+
+  Progress(Streams streams, int total, boolean always, LongSupplier clock) {
+    this.clock = clock;
     this.streams = streams;
     this.total = total;
     this.wanted = always || streams.terminal();
-    this.next = System.nanoTime() + FIRST_NANOS;
+    this.next = clock.getAsLong() + FIRST_NANOS;
   }
 
   void done(int parts) {
-    long now = System.nanoTime();
+    long now = clock.getAsLong();
     if (!wanted || now - next < 0) {
       return;
     }
