@@ -51,6 +51,13 @@ class LabelPlacementTest {
     }
   }
 
+  @Test
+  void theDemosLabelsTouchNothingEither() {
+    for (Drawing d : Demo.pieces()) {
+      check(d.title(), d);
+    }
+  }
+
   private static void check(String name, Drawing d) {
     STRtree lines = new STRtree();
     for (Item item : d.items()) {
