@@ -17,6 +17,11 @@ final class CornerCut {
    */
   static final double JOINED = 5;
 
+  /**
+   * The tip of a double pleat ends this far past the arris, mm, so that it is never short of it.
+   */
+  private static final double PAST_THE_ARRIS = 1e-3;
+
   private CornerCut() {}
 
   /**
@@ -83,31 +88,38 @@ final class CornerCut {
     return straight - in / Math.abs(Math.tan(f.turn()));
   }
 
-  /** The tip cut square to the bisector, so that the fold on the arris ends at the back. */
+  /**
+   * The tip cut so that, folded, its raw edge runs along the back arris: the mirror image about
+   * each crease of the line where the back begins. With an upright wall that is square to the
+   * bisector.
+   */
   private static List<Vec2> tipped(CornerFrame f, TautPath path, double edge) {
-    Vec2 tip = f.tip(path);
-    double down = f.arrisLength(path);
-    Vec2 axis = f.before().right().plus(f.after().right()).unit();
+    FoldMap map = new FoldMap(f, Fold.DOUBLE, path);
+    double back = path.backStart() + PAST_THE_ARRIS;
+    double fold = f.fold(path, back);
     List<Vec2> half = new ArrayList<>();
     for (boolean first : new boolean[] {true, false}) {
-      Vec2 out = first ? f.before().right() : f.after().right();
-      Vec2 along = first ? f.before() : f.after().times(-1);
-      // On the fold line straight over the back: past = fold; find s where the tip line crosses it.
-      double fold = f.fold(path, edge);
-      double reach = axis.dot(tip) + down;
-      double s = (reach - axis.dot(f.apex().along(along, fold))) / axis.dot(out);
+      Vec2 onBisector = map.mirroredAboutCrease(first, f.flat(first, fold, back));
+      Vec2 along = map.mirroredAboutCrease(first, f.flat(first, fold + 1, back)).minus(onBisector);
+      double past = f.past(first, onBisector);
+      double out = f.out(first, onBisector);
+      double stepPast = f.past(first, onBisector.plus(along)) - past;
+      double stepOut = f.out(first, onBisector.plus(along)) - out;
+      // Where the line comes to the fold, straight over the back, or to the edge before that.
+      double toFold = (fold - past) / stepPast;
+      double toEdge = (edge - out) / stepOut;
       List<Vec2> side = new ArrayList<>();
-      if (s < edge) {
+      if (toFold < toEdge || stepOut <= 0) {
         side.add(f.flat(first, fold, edge));
-        side.add(f.flat(first, fold, s));
+        side.add(f.flat(first, fold, out + toFold * stepOut));
       } else {
-        double past = (reach - axis.dot(f.apex().along(out, edge))) / axis.dot(along);
-        side.add(f.flat(first, past, edge));
+        side.add(f.flat(first, past + toEdge * stepPast, edge));
       }
+      side.add(onBisector);
       if (first) {
         half.addAll(side);
       } else {
-        for (int i = side.size() - 1; i >= 0; i--) {
+        for (int i = side.size() - 2; i >= 0; i--) {
           half.add(side.get(i));
         }
       }

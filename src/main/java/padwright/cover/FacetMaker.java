@@ -7,6 +7,7 @@ import padwright.cover.Facet.Frame;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Offset;
 import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -53,22 +54,8 @@ public final class FacetMaker {
   }
 
   private void face() {
-    List<Vec2> outline = new ArrayList<>();
-    double in = path.startX();
-    for (int i = 0; i < skeleton.elements().size(); i++) {
-      Element e = skeleton.elements().get(i);
-      if (e instanceof Side side) {
-        outline.add(side.flat(-in * mitre(i - 1), in));
-        if (side.after() == Fold.NONE && !(skeleton.next(i) instanceof Sweep)) {
-          outline.add(side.flat(side.length(), in));
-        }
-      } else if (e instanceof Sweep sweep) {
-        for (int k = 0; k <= 16; k++) {
-          double angle = sweep.fromAngle() + sweep.turn() * k / 16;
-          outline.add(sweep.centre().along(Vec2.polar(angle), Math.max(0, sweep.radius() + in)));
-        }
-      }
-    }
+    List<Vec2> outline =
+        Offset.by(skeleton.outline(), path.startX()).map(p -> p.flattened(0.01)).orElse(List.of());
     double z = path.neutral().start().y();
     Frame frame = new Frame(Vec2.ZERO, new Vec2(1, 0), new Vec2(0, 1));
     add(
@@ -77,11 +64,6 @@ public final class FacetMaker {
         new Facet.Plane(frame, new Vec3(0, 0, z), new Vec3(1, 0, 0), new Vec3(0, 1, 0), true),
         1,
         Sense.OUTWARD);
-  }
-
-  private double mitre(int i) {
-    int k = Math.floorMod(i, skeleton.elements().size());
-    return skeleton.elements().get(k).after() == Fold.NONE ? 0 : skeleton.frame(k).mitre();
   }
 
   private double fold(int i, double s) {
@@ -125,6 +107,11 @@ public final class FacetMaker {
             || skeleton.previous(i).after() == Fold.SINGLE_SECOND_OVER
             || skeleton.previous(i).after() == Fold.DOUBLE;
     for (Band band : bands()) {
+      double width = side.length() + fold(i - 1, band.from) + fold(i, band.from);
+      if (width < 0) {
+        // Over an edge shaped deeper than a corner's rounding the facet has not begun yet.
+        continue;
+      }
       List<Vec2> region = new ArrayList<>();
       region.add(side.flat(-fold(i - 1, band.from), band.from));
       region.add(side.flat(-fold(i - 1, band.to), band.to));

@@ -1,6 +1,9 @@
 package padwright.cover;
 
+import java.util.ArrayList;
 import java.util.List;
+import padwright.geometry.Path;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
 /**
@@ -67,6 +70,20 @@ public record Skeleton(List<Element> elements) {
 
   Element previous(int i) {
     return elements.get((i + elements.size() - 1) % elements.size());
+  }
+
+  /** The outline that these elements make, its sides meeting in their corners. */
+  Path outline() {
+    List<Segment> segments = new ArrayList<>();
+    for (Element e : elements) {
+      if (e instanceof Side side) {
+        segments.add(Segment.line(side.from(), side.to()));
+      } else if (e instanceof Sweep sweep) {
+        segments.add(
+            Segment.arc(sweep.centre(), sweep.radius(), sweep.fromAngle(), sweep.toAngle()));
+      }
+    }
+    return new Path(segments, true);
   }
 
   /** The corner after element i; only where a fold follows it, and then both are sides. */

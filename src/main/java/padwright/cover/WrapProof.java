@@ -6,6 +6,8 @@ import java.util.Locale;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Offset;
+import padwright.geometry.Path;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
@@ -83,18 +85,11 @@ public final class WrapProof {
 
   /** The flat top inside the place where the covering begins to bend. */
   private void face() {
-    List<Vec2> outline = new ArrayList<>();
-    for (Element e : skeleton.elements()) {
-      if (e instanceof Side side) {
-        outline.add(side.from());
-      } else if (e instanceof Sweep sweep) {
-        int n = 12;
-        for (int k = 0; k < n; k++) {
-          double angle = sweep.fromAngle() + sweep.turn() * k / n;
-          outline.add(sweep.centre().along(Vec2.polar(angle), sweep.radius()));
-        }
-      }
+    Path flat = Offset.by(skeleton.outline(), path.startX()).orElse(null);
+    if (flat == null) {
+      return;
     }
+    List<Vec2> outline = flat.flattened(0.05);
     double whole = Polygons.signedArea(outline);
     bare += Math.max(0, whole - Polygons.signedArea(Polygons.inside(cut, outline)));
   }
@@ -108,20 +103,37 @@ public final class WrapProof {
     for (int k = 0; k + 1 < breaks.size(); k++) {
       double s0 = breaks.get(k);
       double s1 = breaks.get(k + 1);
-      if (s0 < -1e-9) {
-        // Inside the outline's line on the top the face has answered already.
-        continue;
-      }
-      List<Vec2> target = new ArrayList<>();
-      double x0 = path.out(s0);
-      double x1 = path.out(s1);
-      target.add(at(side, -x0 * before, s0));
-      target.add(at(side, -x1 * before, s1));
-      target.add(at(side, side.length() + x1 * after, s1));
-      target.add(at(side, side.length() + x0 * after, s0));
-      bare += shortArea(target, near);
+      bare += shortArea(band(side, before, after, s0, s1), near);
     }
     turnUnder(side, out, along, before, after);
+  }
+
+  /**
+   * The trapezoid of a side between two path lengths and its mitre lines; empty where the mitres
+   * have met already, as over a bevel deeper than a corner's rounding.
+   */
+  private List<Vec2> band(Side side, double before, double after, double s0, double s1) {
+    double x0 = path.out(s0);
+    double x1 = path.out(s1);
+    double wide0 = side.length() + x0 * (before + after);
+    double wide1 = side.length() + x1 * (before + after);
+    if (wide0 <= 0 && wide1 <= 0) {
+      return List.of();
+    }
+    double a0 = s0;
+    double a1 = s1;
+    if (wide0 < 0) {
+      a0 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
+      x0 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
+    } else if (wide1 < 0) {
+      a1 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
+      x1 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
+    }
+    return List.of(
+        at(side, -x0 * before, a0),
+        at(side, -x1 * before, a1),
+        at(side, side.length() + x1 * after, a1),
+        at(side, side.length() + x0 * after, a0));
   }
 
   private static Vec2 at(Side side, double t, double s) {
@@ -139,8 +151,8 @@ public final class WrapProof {
         List.of(
             at(side, -wide * before - 1, end),
             at(side, side.length() + wide * after + 1, end),
-            at(side, side.length() + wide * after + 1, -1),
-            at(side, -wide * before - 1, -1));
+            at(side, side.length() + wide * after + 1, path.startX() - 1),
+            at(side, -wide * before - 1, path.startX() - 1));
     return Polygons.inside(cut, box);
   }
 

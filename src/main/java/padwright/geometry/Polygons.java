@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Plain operations on closed polygons given by their corners; the first is not repeated. */
 public final class Polygons {
+  /** An edge shorter than this, mm, has no direction worth cutting by. */
+  private static final double SHORTEST = 1e-9;
+
   private Polygons() {}
 
   /** The area, positive when the corners run anticlockwise. */
@@ -51,6 +54,9 @@ public final class Polygons {
     for (int i = 0; i < convex.size() && !out.isEmpty(); i++) {
       Vec2 a = convex.get(i);
       Vec2 b = convex.get((i + 1) % convex.size());
+      if (a.distance(b) < SHORTEST) {
+        continue;
+      }
       Vec2 right = b.minus(a).right();
       out = below(out, right, right.dot(a));
     }

@@ -16,6 +16,7 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Bounds;
+import padwright.shape.PadShape;
 
 /** What a part's shape and cover give cause to say. */
 final class FindingRules {
@@ -67,6 +68,27 @@ final class FindingRules {
               "mm",
               OWN,
               "Staple nearer the edge, widen the base, or glue the turn-under"));
+    }
+  }
+
+  /** An edge shaped so deep that it meets its opposite leaves no flat top to pull from. */
+  void edge(PadShape shape) {
+    double in = -shape.section().taut().startX();
+    double half = Math.min(shape.length(), shape.width()) / 2;
+    if (in >= half) {
+      findings.add(
+          Finding.of(
+              "edge-meets",
+              STOP,
+              text(
+                  "The edge is shaped %.1f in from the base's edge and meets its opposite: half the"
+                      + " base is %.1f.",
+                  in, half),
+              in,
+              half,
+              "mm",
+              "geometry of the section",
+              "Round or bevel the edge less, or step the foam back less"));
     }
   }
 

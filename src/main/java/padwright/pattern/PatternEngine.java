@@ -84,6 +84,7 @@ public final class PatternEngine {
     List<Finding> findings = new ArrayList<>();
     FindingRules rules = new FindingRules(spec);
     rules.turnUnder(build.askedTurnUnder());
+    rules.edge(shape);
     rules.refusedCorners(build.developer().refusals());
     rules.wrap(wrap);
     rules.corners(cover);
