@@ -41,7 +41,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     JobOptions.Input in = input.read();
     List<Checked> parts = new ArrayList<>();
-    in.eachPart(r -> parts.add(new Checked(r.asked().id(), r.asked().name(), r.findings())));
+    in.eachPart(r -> new Checked(r.asked().id(), r.asked().name(), r.findings()), parts::add);
     boolean stopped =
         parts.stream()
             .flatMap(p -> p.findings().stream())

@@ -1,6 +1,5 @@
 package padwright.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -89,7 +88,7 @@ final class DraftCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws Exception {
     JobOptions.Input in = input.read();
     Paper sheet = paper(in.catalogue());
     PrintCorrection correction =
@@ -119,16 +118,21 @@ final class DraftCommand implements Callable<Integer> {
 
   /** Part by part, so that a job of a thousand parts fits into a small machine. */
   private boolean draw(JobOptions.Input in, PartFiles files, OutputFolder out, List<Drawn> drawn)
-      throws IOException {
+      throws Exception {
     Progress said = new Progress(streams, in.job().parts().size(), progress);
     AtomicBoolean stopped = new AtomicBoolean();
     in.eachPart(
         result -> {
-          stopped.compareAndSet(false, result.stopped());
+          if (result.stopped()) {
+            stopped.set(true);
+          }
           // After a stop the rest is only checked, so that the maker hears of all stops at once.
           int count = stopped.get() && !anyway ? 0 : files.write(out, result);
           WrappedPad part = result.asked();
-          drawn.add(new Drawn(part.id(), part.name(), count, result.findings()));
+          return new Drawn(part.id(), part.name(), count, result.findings());
+        },
+        part -> {
+          drawn.add(part);
           said.done(drawn.size());
         });
     said.end();
