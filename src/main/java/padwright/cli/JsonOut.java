@@ -3,7 +3,6 @@ package padwright.cli;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -21,11 +20,6 @@ final class JsonOut implements Closeable {
   private final int base;
   private final JsonGenerator json;
 
-  /** How deep lines are broken: a part's fields, and each row of a list in it. */
-  private static final int FIELDS = 3;
-
-  private static final int ROWS = 5;
-
   /** What is written comes to stand at the end of {@code target} when closed. */
   JsonOut(StringBuilder target) throws IOException {
     this(target, 0);
@@ -34,10 +28,7 @@ final class JsonOut implements Closeable {
   private JsonOut(StringBuilder target, int base) throws IOException {
     this.target = target;
     this.base = base;
-    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-    printer.indentObjectsWith(new Layers(base, FIELDS));
-    printer.indentArraysWith(new Layers(base, ROWS));
-    json = FACTORY.createGenerator(buffer).setPrettyPrinter(printer);
+    json = FACTORY.createGenerator(buffer).setPrettyPrinter(new Layers(base));
   }
 
   /** A value that is put in its place, {@code base} deep in another document, later. */
