@@ -27,8 +27,8 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
   /** Lengths that differ by less are the same; arithmetic only, mm. */
   private static final double SAME = 1e-6;
 
-  /** Where the grid may stand over the piece: the middle first, then against either end. */
-  private static final double[] SHIFTS = {0.5, 0, 1};
+  /** Where the grid may stand over the piece: the middle first, then towards either end. */
+  private static final double[] SHIFTS = {0.5, 0.38, 0.62, 0.25, 0.75, 0.12, 0.88, 0, 1};
 
   Tiling {
     tiles = List.copyOf(tiles);
@@ -44,11 +44,30 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
         }
       }
     }
+    Comparator<Tiling> fewest =
+        Comparator.comparingInt((Tiling t) -> t.tiles.size())
+            .thenComparingDouble(t -> t.tiles.size() * t.sheet.paperHeight());
+    Tiling least = all.stream().min(fewest).orElseThrow();
     return all.stream()
-        .min(
-            Comparator.comparingInt((Tiling t) -> t.tiles.size())
-                .thenComparingDouble(t -> t.tiles.size() * t.sheet.paperHeight()))
+        .filter(t -> fewest.compare(t, least) == 0)
+        .min(Comparator.comparingInt(t -> t.inkOnJoints(ink)))
         .orElseThrow();
+  }
+
+  /** How much lies along or across the overlaps: words cut in two, lines hidden by trim lines. */
+  private int inkOnJoints(Ink ink) {
+    int sum = 0;
+    double half = OVERLAP / 2;
+    for (Tile t : tiles) {
+      Bounds c = t.cell();
+      if (at(t.row(), t.column() + 1).isPresent()) {
+        sum += ink.count(new Bounds(c.maxX() - half, c.minY(), c.maxX() + half, c.maxY()));
+      }
+      if (at(t.row() + 1, t.column()).isPresent()) {
+        sum += ink.count(new Bounds(c.minX(), c.minY() - half, c.maxX(), c.minY() + half));
+      }
+    }
+    return sum;
   }
 
   private static Sheet sheet(Bounds ink, Paper paper, boolean turned, PrintCorrection correction) {

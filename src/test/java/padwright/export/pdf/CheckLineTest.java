@@ -2,7 +2,6 @@ package padwright.export.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -52,14 +51,12 @@ class CheckLineTest {
 
   @Test
   void another_renderer_agrees(@TempDir Path dir) throws Exception {
-    Path tool = Path.of("/usr/bin/pdftoppm");
-    assumeTrue(Files.isExecutable(tool), "pdftoppm is not installed: its measure is left out");
+    String tool = Tools.need("pdftoppm");
     Path pdf = dir.resolve("t.pdf");
     Files.write(
         pdf, ReadBack.write(List.of(Samples.cover(120, 120)), Samples.A4, PrintCorrection.none()));
     Process p =
-        new ProcessBuilder(
-                tool.toString(), "-r", "" + DPI, "-png", "-gray", pdf.toString(), dir + "/t")
+        new ProcessBuilder(tool, "-r", "" + DPI, "-png", "-gray", pdf.toString(), dir + "/t")
             .inheritIO()
             .start();
     assertThat(p.waitFor()).isZero();
