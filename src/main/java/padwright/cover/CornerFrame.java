@@ -120,7 +120,8 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn) {
     for (int i = 0; i + 1 < line.size(); i++) {
       sum += line.get(i).distance(line.get(i + 1));
     }
-    return sum;
+    // Never short of the straight way, so that what is cut to this length reaches the back.
+    return Math.max(sum, line.get(0).distance(line.get(line.size() - 1)));
   }
 
   /** Takes out points that lie on the line between their neighbours. */

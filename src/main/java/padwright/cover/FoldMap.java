@@ -13,6 +13,12 @@ import padwright.shape.TautPath;
 final class FoldMap {
   private static final double ON_THE_LINE = 1e-6;
 
+  /** A raw edge cut to end at the back may miss it by this much, mm: it cannot be seen or cut. */
+  private static final double ROUNDING = 0.01;
+
+  /** So much of the bend at the back counts as the arris itself, mm: a thin covering's own bend. */
+  private static final double ARRIS = 1;
+
   private final CornerFrame frame;
   private final Fold fold;
   private final TautPath path;
@@ -72,12 +78,20 @@ final class FoldMap {
   }
 
   /**
+   * Where a wall ends for the eye: the last of the bend round the back arris shows as the arris.
+   */
+  private double wallsEnd() {
+    return path.backStart()
+        - Math.max(ROUNDING, Math.min(ARRIS, path.backStart() - path.wallEnd()));
+  }
+
+  /**
    * How far a raw edge point lies from the fold that hides it, if it comes to lie on a wall;
    * infinite where it does not.
    */
   double hiding(boolean first, Vec2 p) {
     Vec2 landed = land(first, p);
-    if (landed == null || landed.y() >= path.backStart() - 1e-4) {
+    if (landed == null || landed.y() >= wallsEnd()) {
       return Double.POSITIVE_INFINITY;
     }
     return landed.x();

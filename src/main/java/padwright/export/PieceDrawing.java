@@ -47,7 +47,7 @@ public final class PieceDrawing {
   /** The piece as drawn; it serves both hands where they are alike. */
   public static Drawing of(PartHeader header, PatternPiece piece) {
     boolean alike = piece.mirrored() == 0 || MirrorImage.isOwn(piece);
-    return compose(header, piece, alike ? null : Hand.AS_DRAWN);
+    return compose(header, piece, alike ? null : Hand.AS_DRAWN, true);
   }
 
   /** The mirrored hand, where any are wanted and the piece is not its own mirror image. */
@@ -55,10 +55,22 @@ public final class PieceDrawing {
     if (piece.mirrored() == 0 || MirrorImage.isOwn(piece)) {
       return Optional.empty();
     }
-    return Optional.of(compose(header, piece, Hand.MIRRORED));
+    return Optional.of(compose(header, piece, Hand.MIRRORED, true));
   }
 
-  private static Drawing compose(PartHeader header, PatternPiece piece, Hand hand) {
+  /** Every hand the piece needs, without check lines: for pages that carry their own. */
+  public static List<Drawing> forPages(PartHeader header, PatternPiece piece) {
+    if (piece.mirrored() == 0 || MirrorImage.isOwn(piece)) {
+      return List.of(compose(header, piece, null, false));
+    }
+    Drawing mirrored = compose(header, piece, Hand.MIRRORED, false);
+    return piece.quantity() == 0
+        ? List.of(mirrored)
+        : List.of(compose(header, piece, Hand.AS_DRAWN, false), mirrored);
+  }
+
+  private static Drawing compose(
+      PartHeader header, PatternPiece piece, Hand hand, boolean checked) {
     boolean turned = (piece.side() == SideUp.BACK) != (hand == Hand.MIRRORED);
     PatternPiece shown = turned ? MirrorImage.of(piece) : piece;
     Sheet sheet = new Sheet(shown.cutLine(), shown.innerCuts());
@@ -77,7 +89,9 @@ public final class PieceDrawing {
     marks.words();
     label(sheet, new PieceNotes(header, shown).lines(hand), shown);
     grain(sheet, shown);
-    checkLines(sheet);
+    if (checked) {
+      checkLines(sheet);
+    }
     legend(sheet, shown);
     String title = header.partName() + ": " + piece.name();
     String handed =

@@ -15,6 +15,11 @@ public final class Offset {
 
   private static final double TINY = 1e-9;
 
+  /**
+   * Neighbours this near that do not cross are joined halfway, mm: a knife's width is ten times it.
+   */
+  private static final double SLIVER = 0.05;
+
   private Offset() {}
 
   /**
@@ -49,11 +54,22 @@ public final class Offset {
     while (moved.size() >= 2) {
       int n = moved.size();
       Vec2[] joints = new Vec2[n];
+      int parted = -1;
       for (int i = 0; i < n; i++) {
         joints[i] = joint(moved.get(i), moved.get((i + 1) % n));
         if (joints[i] == null) {
+          parted = i;
+        }
+      }
+      if (parted >= 0) {
+        // Neighbours that no longer meet: the tighter arc of the two has been swallowed as well.
+        Moved a = moved.get(parted);
+        Moved b = moved.get((parted + 1) % n);
+        if (!a.arc && !b.arc) {
           return Optional.empty();
         }
+        moved.remove(!b.arc || (a.arc && a.radius <= b.radius) ? parted : (parted + 1) % n);
+        continue;
       }
       int worst = -1;
       double worstLife = -TINY;
@@ -100,9 +116,12 @@ public final class Offset {
       return a.segment.end().along(da, t);
     }
     Vec2 near = a.segment.end().midpoint(b.segment.start());
-    return a.arc && b.arc
-        ? circles(a.centre, a.radius, b.centre, b.radius, near)
-        : a.arc ? lineCircle(b.segment, a, near) : lineCircle(a.segment, b, near);
+    Vec2 meet =
+        a.arc && b.arc
+            ? circles(a.centre, a.radius, b.centre, b.radius, near)
+            : a.arc ? lineCircle(b.segment, a, near) : lineCircle(a.segment, b, near);
+    // Where a sliver between them has dropped out, two arcs may pass by each other by as little.
+    return meet == null && a.segment.end().distance(b.segment.start()) < SLIVER ? near : meet;
   }
 
   private static Vec2 circles(Vec2 c1, double r1, Vec2 c2, double r2, Vec2 near) {

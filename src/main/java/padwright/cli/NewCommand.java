@@ -1,0 +1,179 @@
+package padwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import padwright.design.Assumption;
+import padwright.design.Job;
+import padwright.design.Units;
+import padwright.jobfile.JobSaver;
+import padwright.jobfile.JobWriter;
+import padwright.jobfile.ReadyPart;
+import padwright.jobfile.StartNumbers;
+import padwright.jobfile.Starter;
+import padwright.measure.InputRefused;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Starts a job file from a ready-made part. */
+@Command(
+    name = "new",
+    description = "Start a job from a ready-made part; without a name, list them.",
+    sortOptions = false,
+    footer = {
+      "",
+      "On a terminal it asks for the numbers you do not give; Enter takes the one in brackets.",
+      "Every value that was taken from the ready-made part is printed.",
+      "",
+      "Example:",
+      "  padwright new forearm-rest --out desk.json",
+      "  padwright new round-stool-top --length 320 --board \"3/4 in\" --out stool.json"
+    })
+final class NewCommand implements Callable<Integer> {
+  private final Streams streams;
+
+  @Parameters(paramLabel = "PATTERN", arity = "0..1", description = "Such as forearm-rest.")
+  private String pattern;
+
+  @Mixin private StartOptions numbers = new StartOptions();
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "The job file to write; printed if left out.")
+  private Path file;
+
+  @Option(
+      names = "--replace",
+      description = "Write over another job file; it is kept as FILE.previous.")
+  private boolean replace;
+
+  @Mixin private CatalogueOption catalogue = new CatalogueOption();
+
+  @Option(names = "--json", description = "Print JSON: the job and what was taken.")
+  private boolean json;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help.")
+  private boolean help;
+
+  NewCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Starter starter = new Starter(catalogue.load());
+    if (pattern == null) {
+      streams.deliver(json ? listJson(starter.parts()) : list(starter.parts()));
+      return ExitStatus.FINE;
+    }
+    ReadyPart ready = starter.part(pattern);
+    StartNumbers given = numbers.read();
+    if (numbers.asks(streams.terminal())) {
+      given = new StartQuestions(streams, starter, ready, numbers.units()).ask(given);
+    }
+    Units units = numbers.units();
+    Job job = starter.start(pattern, given, units);
+    List<Assumption> taken = starter.taken(pattern, given);
+    String text = JobWriter.write(job);
+    if (file != null) {
+      save(text);
+    }
+    deliver(job, text, taken);
+    return ExitStatus.FINE;
+  }
+
+  private void save(String text) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new FileAlreadyExistsException(file.toString(), null, "a folder has this name");
+    }
+    boolean other =
+        Files.exists(file) && !Files.readString(file, StandardCharsets.UTF_8).equals(text);
+    if (other && !replace) {
+      throw new InputRefused(
+          file.toString(),
+          0,
+          "",
+          "there is another job in this file",
+          "Choose another name, or add --replace; the old one is kept as "
+              + file.getFileName()
+              + JobSaver.PREVIOUS);
+    }
+    JobSaver.save(file, text);
+  }
+
+  private void deliver(Job job, String text, List<Assumption> taken) throws IOException {
+    if (json) {
+      streams.deliver(resultJson(text, taken));
+      return;
+    }
+    StringBuilder said = new StringBuilder();
+    String name = job.parts().get(0).name();
+    said.append(name).append(file == null ? "" : ", written to " + file).append('\n');
+    said.append("\n  Taken because it was not given\n").append(FiguresText.table(taken));
+    if (file == null) {
+      // The job alone on standard output, so that it can be sent into a file.
+      streams.err().print(said);
+      streams.deliver(text);
+    } else {
+      said.append("\nNext: padwright check ").append(file).append('\n');
+      streams.deliver(said);
+    }
+  }
+
+  private CharSequence resultJson(String job, List<Assumption> taken) throws IOException {
+    StringBuilder text = new StringBuilder();
+    try (JsonOut out = new JsonOut(text)) {
+      out.object(null).text("pattern", pattern);
+      if (file == null) {
+        out.nothing("file");
+      } else {
+        out.text("file", file.toString());
+      }
+      out.document("job", job);
+      out.array("taken");
+      for (Assumption a : taken) {
+        FiguresJson.assumption(out, a);
+      }
+      out.end().end();
+    }
+    return text;
+  }
+
+  private static CharSequence list(List<ReadyPart> parts) {
+    StringBuilder text = new StringBuilder("Ready-made parts to start from\n");
+    int width = parts.stream().mapToInt(p -> p.id().length()).max().orElse(0) + 2;
+    for (ReadyPart p : parts) {
+      text.append(Sentences.block("  ", p.id(), width, p.about()));
+    }
+    return text.append("\nStart with: padwright new ").append(parts.get(0).id()).append('\n');
+  }
+
+  private static CharSequence listJson(List<ReadyPart> parts) throws IOException {
+    StringBuilder text = new StringBuilder();
+    try (JsonOut out = new JsonOut(text)) {
+      out.object(null).array("patterns");
+      for (ReadyPart p : parts) {
+        out.object(null).text("id", p.id()).text("name", p.name()).text("about", p.about());
+        out.text("length", p.length());
+        if (p.width().isPresent()) {
+          out.text("width", p.width().get());
+        } else {
+          out.nothing("width");
+        }
+        out.end();
+      }
+      out.end().end();
+    }
+    return text;
+  }
+}

@@ -1,0 +1,109 @@
+package padwright.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+
+/**
+ * A folder that is written whole or not at all. Files go into a hidden folder on the same disk
+ * first; {@link #commit} puts them in their place, and where that fails everything is as it was. A
+ * run that ends any other way, an interrupt included, leaves nothing behind.
+ */
+final class OutputFolder implements Closeable {
+  private static final String HIDDEN = ".padwright-";
+  private static final int MOST_TRIES = 100;
+
+  private final Path target;
+  private final Path stage;
+  private final Thread cleaner;
+
+  private OutputFolder(Path target, Path stage) {
+    this.target = target;
+    this.stage = stage;
+    // Also when the maker stops the run in the middle.
+    this.cleaner = new Thread(() -> FileTree.deleteQuietly(stage), "padwright-clean-up");
+    Runtime.getRuntime().addShutdownHook(cleaner);
+  }
+
+  /** What a commit did. */
+  record Outcome(int written, int unchanged, List<String> others) {}
+
+  /**
+   * Begins a folder.
+   *
+   * @throws IOException where there is something else of this name, or it may not be written
+   */
+  static OutputFolder begin(Path folder) throws IOException {
+    Path target = folder.toAbsolutePath().normalize();
+    if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(target)) {
+      throw new FileAlreadyExistsException(folder.toString(), null, "a file has this name");
+    }
+    Path home = target;
+    while (home != null && !Files.exists(home)) {
+      home = home.getParent();
+    }
+    if (home == null || !Files.isDirectory(home)) {
+      throw new NotDirectoryException(String.valueOf(home));
+    }
+    return new OutputFolder(target, hiddenIn(home));
+  }
+
+  private static Path hiddenIn(Path home) throws IOException {
+    for (int i = 0; ; i++) {
+      Path stage = home.resolve(HIDDEN + ProcessHandle.current().pid() + "-" + i);
+      try {
+        // Not a temporary folder of the system: that would keep other people from reading it.
+        return Files.createDirectory(stage);
+      } catch (FileAlreadyExistsException e) {
+        if (i == MOST_TRIES) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  /** Writes a text; {@code name} may have folders in it. */
+  void write(String name, String text) throws IOException {
+    try (OutputStream out = open(name)) {
+      out.write(text.getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  /** Opens a new file. */
+  OutputStream open(String name) throws IOException {
+    Path file = stage.resolve(name);
+    Files.createDirectories(file.getParent());
+    return new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW));
+  }
+
+  /**
+   * Puts everything in its place. What is there already with the same contents stays as it is.
+   *
+   * @param replace put the new in place of what differs
+   * @throws padwright.measure.InputRefused where something else is there and is not to be replaced
+   * @throws IOException where it cannot be written; the folder is then as it was
+   */
+  Outcome commit(boolean replace) throws IOException {
+    return new Placement(stage, target).run(replace);
+  }
+
+  @Override
+  public void close() {
+    FileTree.deleteQuietly(stage);
+    try {
+      Runtime.getRuntime().removeShutdownHook(cleaner);
+    } catch (IllegalStateException e) {
+      // The machine is stopping, and the hook is doing the same already.
+      return;
+    }
+  }
+}

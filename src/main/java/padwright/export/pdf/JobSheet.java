@@ -1,0 +1,107 @@
+package padwright.export.pdf;
+
+import java.io.IOException;
+import java.util.List;
+import padwright.export.Drawing.Anchor;
+import padwright.export.Drawing.LineStyle;
+import padwright.geometry.Bounds;
+import padwright.pattern.PartResult;
+
+/**
+ * The sheet that hangs on the bench: one page a part with the cutting list to tick, what to measure
+ * first, sizes, staples, the steps in order and the cautions. Its text shrinks until it fits; only
+ * where it would become too small to read does it run on to a second page.
+ */
+public final class JobSheet {
+  /** From comfortable to the least that is read at arm's length in workshop light, mm. */
+  private static final double[] SIZES = {3.5, 3.3, 3.1, 2.9, 2.7, 2.55};
+
+  private static final double GUTTER = 7;
+  private static final double TITLE = 17;
+
+  private final PartResult part;
+  private final JobHeader header;
+  private final CuttingList list;
+
+  public JobSheet(PartResult part, JobHeader header) {
+    this.part = part;
+    this.header = header;
+    list = new CuttingList(part.pieces());
+  }
+
+  /** Text in place and the size it came out in. */
+  private record Fit(double size, Flow.Laid text) {
+    int pages() {
+      return (text.columns() + 1) / 2;
+    }
+  }
+
+  /** Adds it to a document on a sheet that is read upright. */
+  void addTo(PdfBook book, Sheet sheet) throws IOException {
+    Fit fit = fit(book.face(), sheet);
+    for (int i = 0; i < fit.pages(); i++) {
+      int page = i;
+      book.page(
+          sheet,
+          p -> {
+            title(p, sheet, page, fit.pages());
+            if (page == 0) {
+              list.draw(p, 0, sheet.height() - TITLE, sheet.width(), fit.size);
+            }
+            fit.text.draw(p, 2 * page, 2 * page + 2);
+          });
+    }
+  }
+
+  /**
+   * The whole text on one page; else without the reasons for defaults; else on as few as hold it.
+   */
+  private Fit fit(Typeface face, Sheet sheet) {
+    List<Block> whole = JobSheetText.of(part, false);
+    double least = SIZES[SIZES.length - 1];
+    int fewest = new Fit(least, lay(face, sheet, whole, least)).pages();
+    List<Block> brief = JobSheetText.of(part, true);
+    boolean briefFits = new Fit(least, lay(face, sheet, brief, least)).pages() == 1;
+    boolean shorten = fewest > 1 && briefFits;
+    for (double size : SIZES) {
+      Fit fit = new Fit(size, lay(face, sheet, shorten ? brief : whole, size));
+      if (fit.pages() <= (shorten ? 1 : fewest)) {
+        return fit;
+      }
+    }
+    throw new IllegalStateException("the least size has the fewest pages");
+  }
+
+  private Flow.Laid lay(Typeface face, Sheet sheet, List<Block> blocks, double size) {
+    double wide = (sheet.width() - GUTTER) / 2;
+    double top = sheet.height() - TITLE;
+    double under = top - list.height(size) - 2.5;
+    double right = wide + GUTTER;
+    return new Flow(face, size)
+        .lay(
+            blocks,
+            i ->
+                new Bounds(
+                    i % 2 == 0 ? 0 : right,
+                    0.5,
+                    i % 2 == 0 ? wide : right + wide,
+                    i < 2 ? under : top));
+  }
+
+  private void title(PdfPainter p, Sheet sheet, int page, int pages) throws IOException {
+    Typeface face = p.face();
+    double y = sheet.height() - 6;
+    String count = header.quantity();
+    double room = sheet.width() - face.width(count, 5) - 6;
+    p.text(0, y, 7.5, true, face.fitted(header.part(), 7.5, room));
+    p.text(sheet.width(), y, 5, Anchor.END, count);
+    String where =
+        header.client().isEmpty() ? header.job() : header.job() + " for " + header.client();
+    String right =
+        "Job sheet" + (pages > 1 ? " " + (page + 1) + " of " + pages : "") + ", " + header.date();
+    double left = sheet.width() - face.width(right, 3.5) - 4;
+    p.text(0, y - 6, 3.5, false, face.fitted(where, 3.5, left));
+    p.text(sheet.width(), y - 6, 3.5, Anchor.END, right);
+    p.line(0, y - 8, sheet.width(), y - 8, LineStyle.FRONT);
+  }
+}

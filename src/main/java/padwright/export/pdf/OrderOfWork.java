@@ -1,0 +1,211 @@
+package padwright.export.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import padwright.cover.CornerPlan;
+import padwright.design.EdgeShape;
+import padwright.design.OutlineShape;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad;
+import padwright.measure.Rounding;
+import padwright.pattern.Figures;
+import padwright.pattern.PartResult;
+import padwright.pattern.PatternPiece.Kind;
+
+/**
+ * The steps of building one part, in order, one or two sentences each. Common practice of the
+ * trade, no source, but for the order of stapling a seat (Woodworker's Journal 32-6, 2008, p. 63).
+ */
+final class OrderOfWork {
+  /** A base no wider than this is stapled one long side after the other, mm; our own limit. */
+  private static final double NARROW = 75;
+
+  private final PartResult part;
+  private final PadSpec spec;
+  private final Figures figures;
+  private final List<String> steps = new ArrayList<>();
+
+  private OrderOfWork(PartResult part) {
+    this.part = part;
+    spec = part.spec();
+    figures = part.figures();
+  }
+
+  static List<String> steps(PartResult part) {
+    OrderOfWork w = new OrderOfWork(part);
+    w.board();
+    w.foam();
+    w.cover();
+    w.staple();
+    w.finish();
+    return List.copyOf(w.steps);
+  }
+
+  private void board() {
+    Figures.Box b = figures.base();
+    steps.add(
+        String.format(
+            Locale.ROOT,
+            "Cut the base, %s x %s, not larger. %s%s",
+            Sizes.mm(b.length(), Rounding.DOWN),
+            Sizes.mm(b.width(), Rounding.DOWN),
+            spec.backArris() > 0
+                ? "Round the back arris to " + Sizes.mm(spec.backArris()) + "."
+                : "Take the sharpness off the back arris.",
+            part.asked().base().holes().isEmpty() ? "" : " Drill the holes."));
+    List<Double> gap = figures.bareGap();
+    if (gap.size() == 4) {
+      steps.add(
+          String.format(
+              Locale.ROOT,
+              "Dry fit: the bare base in its opening shows a gap of %s in front, %s right, %s at the"
+                  + " back, %s left. Mark its front.",
+              Sizes.mm(gap.get(0)),
+              Sizes.mm(gap.get(1)),
+              Sizes.mm(gap.get(2)),
+              Sizes.mm(gap.get(3))));
+    } else {
+      steps.add("Dry fit: hold the bare base in its place. Mark its front.");
+    }
+  }
+
+  private void foam() {
+    List<PadSpec.FoamSpec> layers = spec.foam();
+    for (int i = 0; i < layers.size(); i++) {
+      double o = layers.get(i).overhang();
+      String name = layers.size() == 1 ? "the foam" : "foam layer " + (i + 1);
+      steps.add(
+          "Lay the base on "
+              + name
+              + " as the template, draw round it and cut "
+              + (o == 0
+                  ? "on the line"
+                  : Sizes.mm(Math.abs(o)) + " mm " + (o > 0 ? "outside" : "inside") + " the line")
+              + ", blade upright.");
+    }
+    if (!layers.isEmpty()) {
+      steps.add(
+          "Glue "
+              + (layers.size() == 1
+                  ? "the foam to the base"
+                  : "the layers one on the other, from the base up")
+              + ": thin on both faces, wait till it is tacky, lay from the middle outwards, even all"
+              + " round. Let it dry.");
+    }
+    if (spec.edge() instanceof EdgeShape.Round r) {
+      steps.add("Round the foam's top edge to radius " + Sizes.mm(r.radius()) + ".");
+    } else if (spec.edge() instanceof EdgeShape.Bevel v) {
+      steps.add("Bevel the foam's top edge " + Sizes.mm(v.size()) + " in and down.");
+    } else if (spec.edge() instanceof EdgeShape.FullRound) {
+      steps.add("Round the foam's edge to a half circle over its whole height.");
+    }
+    if (spec.wadding().isPresent()) {
+      steps.add(
+          "Lay the wadding over the top"
+              + (spec.waddingOverSides()
+                  ? " and the sides, not under the back"
+                  : ", flush with the edge")
+              + "; a touch of glue holds it.");
+    }
+  }
+
+  private void cover() {
+    steps.add(
+        "Cut the cover on its cut line, marked on the back of the covering. Copy trim line, fold lines"
+            + " and centre marks. Make no relief cut yet.");
+    steps.add(
+        String.format(
+            Locale.ROOT,
+            "Drive one staple (leg %s) through the covering into an off-cut of the board: the points"
+                + " must not come through.",
+            Sizes.mm(figures.staples().leg())));
+  }
+
+  private void staple() {
+    String order;
+    if (round()) {
+      order = "one staple each at 12, 6, 3 and 9 o'clock, then half way between, always opposite";
+    } else if (narrow()) {
+      order =
+          "one long side from its centre outwards, then the other, pulled even; the ends after them";
+    } else if (part.asked().kind() == WrappedPad.Kind.SEAT) {
+      order =
+          "front centre, back centre, pull the front again, the sides; then from the centres outwards";
+    } else {
+      order =
+          "front centre, back centre, then the sides; from the centres outwards, opposite in turn";
+    }
+    steps.add(
+        "Face down, centre marks on centre marks: "
+            + order
+            + ". Follow the numbers on the base pattern, "
+            + Sizes.mm(figures.staples().spacing())
+            + " apart, "
+            + Sizes.mm(spec.edgeDistance())
+            + " from the edge."
+            + (round() ? "" : " Corners last."));
+    corners();
+  }
+
+  private boolean round() {
+    OutlineShape shape = part.asked().base().outline();
+    return shape instanceof OutlineShape.Circle || shape instanceof OutlineShape.Ellipse;
+  }
+
+  private boolean narrow() {
+    WrappedPad.Kind kind = part.asked().kind();
+    return kind == WrappedPad.Kind.FOREARM_REST
+        || Math.min(figures.base().length(), figures.base().width()) <= NARROW;
+  }
+
+  private void corners() {
+    List<String> said = new ArrayList<>();
+    for (CornerPlan c : part.cover().corners()) {
+      String how = corner(c);
+      if (!said.contains(how)) {
+        said.add(how);
+        List<String> names =
+            part.cover().corners().stream()
+                .filter(o -> corner(o).equals(how))
+                .map(CornerPlan::name)
+                .toList();
+        boolean all = names.size() == part.cover().corners().size();
+        String where = round() ? "Rim" : all ? "Corners" : "Corner " + String.join(", ", names);
+        steps.add(where + ": " + how);
+      }
+    }
+  }
+
+  private static String corner(CornerPlan c) {
+    String relief =
+        c.reliefStop() > 0
+            ? " Relief cut when folded, not sooner; it stops "
+                + Sizes.mm(c.reliefStop())
+                + " short of the fold."
+            : "";
+    String over = c.over().isEmpty() ? "" : ", the " + c.over() + " on top";
+    return switch (c.treatment()) {
+      case AUTO -> throw new IllegalArgumentException("a corner plan has a treatment");
+      case SINGLE_PLEAT -> "single pleat" + over + ", its fold on the arris." + relief;
+      case DOUBLE_PLEAT -> "double pleat, both folds meeting on the arris." + relief;
+      case MITRED_END -> "mitred end" + over + ", folded at the corner." + relief;
+      case EASED -> "ease the fullness in evenly, no fold on the face." + relief;
+      case PLEATS ->
+          c.pleats() + " even pleats, " + Sizes.mm(c.pleatDepth()) + " deep each." + relief;
+      case NOTCHES -> c.pleats() + " notches, their mouths closed on the back." + relief;
+    };
+  }
+
+  private void finish() {
+    steps.add("Look at the face and the corners; then trim the turn-under on the trim line.");
+    if (part.piece(Kind.DUST_COVER).isPresent()) {
+      steps.add(
+          String.format(
+              Locale.ROOT,
+              "Dust cover: turn its edge in by %s, lay it %s inside the base's edge, staple.",
+              Sizes.mm(spec.dustCoverTurn()),
+              Sizes.mm(spec.dustCoverInset())));
+    }
+  }
+}

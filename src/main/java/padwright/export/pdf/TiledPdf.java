@@ -1,0 +1,51 @@
+package padwright.export.pdf;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import padwright.export.Drawing;
+import padwright.material.Paper;
+
+/**
+ * Full-size patterns on the paper that is there. A piece that fits on a sheet gets one page; a
+ * larger one an index page and as few tiles as will do, which overlap by 10 mm. Every page carries
+ * two 100 mm check lines and the piece's name. A roll is as long as the piece, and is cut into
+ * pages where it passes what a PDF page may be. Page sizes are exact, and the file asks the printer
+ * for actual size.
+ */
+public final class TiledPdf {
+  private TiledPdf() {}
+
+  /**
+   * Writes all pieces into one document.
+   *
+   * @throws padwright.measure.InputRefused where the paper is too small to hold the check lines
+   */
+  public static void write(
+      List<Drawing> pieces,
+      Paper paper,
+      PrintCorrection correction,
+      JobHeader header,
+      OutputStream out)
+      throws IOException {
+    try (PdfBook book = new PdfBook(header)) {
+      for (Drawing piece : pieces) {
+        add(book, piece, paper, correction);
+      }
+      book.save(out);
+    }
+  }
+
+  static void add(PdfBook book, Drawing piece, Paper paper, PrintCorrection correction)
+      throws IOException {
+    Ink ink = new Ink(piece, book.face());
+    Tiling tiling = Tiling.best(ink, paper, correction);
+    if (tiling.tiles().size() > 1) {
+      new IndexPage(piece, tiling, paper).addTo(book);
+    }
+    TilePage page = new TilePage(piece, ink, tiling, Joint.of(tiling, ink));
+    for (Tile tile : tiling.tiles()) {
+      page.addTo(book, tile);
+    }
+  }
+}

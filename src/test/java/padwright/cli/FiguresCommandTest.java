@@ -1,0 +1,201 @@
+package padwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FiguresCommandTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir private Path folder;
+
+  private String job(double board, double leg) throws IOException {
+    return Cli.write(folder.resolve("job.json"), Cli.rest(board, leg));
+  }
+
+  private static JsonNode part(Cli.Said said) throws IOException {
+    return JSON.readTree(said.out()).get("parts").get(0);
+  }
+
+  private static List<String> keys(JsonNode node) {
+    List<String> keys = new ArrayList<>();
+    for (Iterator<String> i = node.fieldNames(); i.hasNext(); ) {
+      keys.add(i.next());
+    }
+    return keys;
+  }
+
+  @Test
+  void jsonHasEveryAgreedName() throws IOException {
+    Cli.Said said = Cli.run("figures", job(12, 8), "--json");
+    assertThat(said.status()).isZero();
+    assertThat(said.err()).isEmpty();
+    JsonNode part = part(said);
+    assertThat(keys(part)).contains("id", "finished", "base", "foam", "cover", "staples");
+    assertThat(keys(part.get("finished"))).containsExactly("length", "width", "height");
+    assertThat(keys(part.get("base"))).containsExactly("length", "width", "thickness");
+    assertThat(keys(part.get("foam").get(0))).containsExactly("length", "width", "thickness");
+    assertThat(keys(part.get("cover")))
+        .contains("length", "width", "perSide", "area", "cutLength", "cutWidth");
+    assertThat(keys(part.get("staples")))
+        .contains("leg", "count", "spacing", "layers", "penetration", "margin", "hold")
+        .contains("suggestedLeg", "corner");
+    assertThat(keys(part.get("staples").get("corner")))
+        .containsExactly("layers", "penetration", "margin", "hold");
+    assertThat(part.get("findings").isArray()).isTrue();
+  }
+
+  @Test
+  void jsonHasTheWorkedFiguresOfTheRest() throws IOException {
+    // Worked by hand: 24 + 12 + 20 + pi/2 x 1.0 - (2 - pi/2) x 6 = 54.9956 a side.
+    JsonNode part = part(Cli.run("figures", job(12, 8), "--json"));
+    double side = 24 + 12 + 20 + Math.PI / 2 - (2 - Math.PI / 2) * 6;
+    JsonNode cover = part.get("cover");
+    assertThat(cover.get("perSide").asDouble()).isCloseTo(side, within(5e-4));
+    assertThat(cover.get("length").asDouble()).isCloseTo(600 + 2 * side, within(1e-3));
+    assertThat(cover.get("width").asDouble()).isCloseTo(60 + 2 * side, within(1e-3));
+    // EN 315 lower limit of nominal 12 birch plywood is 11.5 (maker's data sheet).
+    JsonNode staples = part.get("staples");
+    assertThat(staples.get("layers").asInt()).isEqualTo(1);
+    assertThat(staples.get("penetration").asDouble()).isCloseTo(8 - 1.0, within(1e-9));
+    assertThat(staples.get("margin").asDouble()).isCloseTo(11.5 - 7.0, within(1e-9));
+  }
+
+  @Test
+  void figuresArePrintedEvenWithAStop() throws IOException {
+    // Leg 12 through one layer of 1.0 goes 11 into a board of 9.
+    String job = job(9, 12);
+    Cli.Said said = Cli.run("figures", job, "--json");
+    assertThat(said.status()).isEqualTo(1);
+    JsonNode part = part(said);
+    assertThat(part.get("cover").get("length").asDouble()).isGreaterThan(600);
+    List<JsonNode> stops = new ArrayList<>();
+    part.get("findings")
+        .forEach(
+            f -> {
+              assertThat(keys(f))
+                  .contains("rule", "level", "message", "source")
+                  .contains("value", "limit", "unit", "remedy");
+              if (f.get("level").asText().equals("stop")) {
+                stops.add(f);
+              }
+            });
+    assertThat(stops).isNotEmpty();
+    assertThat(stops.get(0).get("rule").asText()).startsWith("staple");
+    Cli.Said table = Cli.run("figures", job);
+    assertThat(table.status()).isEqualTo(1);
+    assertThat(table.out()).contains("Cover, cut size", "stop ");
+  }
+
+  @Test
+  void numbersAreFiniteOrNull() throws IOException {
+    Cli.Said said = Cli.run("figures", Cli.DEMO, "--json");
+    assertThat(said.out()).doesNotContain("NaN", "Infinity");
+    JsonNode all = JSON.readTree(said.out());
+    assertThat(all.get("parts")).hasSize(4);
+    // A leg that passes is a number; where the size is no opening there is no gap.
+    assertThat(all.get("parts").get(0).get("bareGap").isNull()).isTrue();
+    assertThat(all.get("parts").get(2).get("bareGap").get("front").isNumber()).isTrue();
+  }
+
+  @Test
+  void fullPrecisionIsKept() throws IOException {
+    String text = Cli.rest(12, 8).replace("\"length\": 600", "\"length\": \"23 5/8 in\"");
+    String file = Cli.write(folder.resolve("inch.json"), text);
+    JsonNode part = part(Cli.run("figures", file, "--json"));
+    assertThat(part.get("base").get("length").asDouble()).isCloseTo(600.075, within(1e-9));
+  }
+
+  @Test
+  void tablesShowMmAndInchesAndWhatWasTaken() throws IOException {
+    Cli.Said said = Cli.run("figures", job(12, 8));
+    assertThat(said.status()).isZero();
+    // 710.0 = 600 + 2 x 54.9956 rounded up; 27 31/32 in = 710.0 -> up to the next sixteenth: 28 in.
+    assertThat(said.out()).containsPattern("Cover, trim line +710\\.0 +170\\.0");
+    // 600 mm = 23.622 in, rounded down for the saw: 23 9/16 in.
+    assertThat(said.out()).containsPattern("Base, Birch plywood .* 23 9/16 ");
+    assertThat(said.out()).contains("Taken because it was left out", "cover.grip");
+    for (String line : said.out().split("\n")) {
+      assertThat(line).doesNotEndWith(" ");
+    }
+  }
+
+  @Test
+  void refusedJobSaysWhereAndPrintsNothing() throws IOException {
+    String file =
+        Cli.write(
+            folder.resolve("bad.json"),
+            Cli.rest(12, 8).replace("\"thickness\": 24", "\"thickness\": -24"));
+    Cli.Said said = Cli.run("figures", file, "--json");
+    assertThat(said.status()).isEqualTo(2);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err())
+        .startsWith("Refused: " + file + ", line 5: $.parts[0].foam[0].thickness");
+  }
+
+  @Test
+  void missingFileIsRefused() {
+    Cli.Said said = Cli.run("figures", "no-such-job.json");
+    assertThat(said.status()).isEqualTo(2);
+    assertThat(said.err()).contains("no-such-job.json: there is no such file");
+  }
+
+  @Test
+  void sizesThatCannotBeMadeAreRefusedWithTheirPart() throws IOException {
+    // Finished 60 wide over a covering of 20 a side and foam leaves a base too narrow to exist.
+    String text =
+        Cli.rest(12, 8)
+            .replace("\"width\": 60", "\"width\": 30")
+            .replace("\"size\": \"board\"", "\"size\": \"finished\"")
+            .replace("\"thickness\": 1,", "\"thickness\": 16,");
+    String file = Cli.write(folder.resolve("thin.json"), text);
+    Cli.Said said = Cli.run("figures", file);
+    assertThat(said.status()).isEqualTo(2);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err()).contains(file, "$.parts[0] (rest)");
+  }
+
+  @Test
+  void ownCatalogueIsLaidOver() throws IOException {
+    String rows =
+        Cli.write(
+            folder.resolve("mine.json"),
+            """
+            { "format": "padwright-catalogue", "version": 1,
+              "coverings": [ { "id": "knit-backed-vinyl", "family": "coated", "thickness": 2,
+                "areaWeight": 900, "rollWidth": 1400 } ] }
+            """);
+    String job =
+        Cli.write(folder.resolve("job.json"), Cli.rest(12, 8).replace("\"thickness\": 1, ", ""));
+    double own =
+        part(Cli.run("figures", job, "--json", "--catalogue", rows))
+            .get("cover")
+            .get("perSide")
+            .asDouble();
+    // 2.0 instead of 1.0 thick adds pi/2 a side.
+    double side = 24 + 12 + 20 + Math.PI / 2 * 2 - (2 - Math.PI / 2) * 6;
+    assertThat(own).isCloseTo(side, within(5e-4));
+  }
+
+  @Test
+  void assumptionsAndCornersAreInTheJson() throws IOException {
+    JsonNode part = part(Cli.run("figures", job(12, 8), "--json"));
+    for (JsonNode a : part.get("assumptions")) {
+      assertThat(keys(a)).containsExactly("field", "value", "reason", "status");
+    }
+    assertThat(part.get("corners")).hasSize(4);
+    assertThat(part.get("wrap").get("proved").asBoolean()).isTrue();
+    Map<String, JsonNode> sides = Map.of("s", part.get("cover").get("perSideBySide"));
+    assertThat(keys(sides.get("s"))).contains("front", "right", "back", "left");
+  }
+}
