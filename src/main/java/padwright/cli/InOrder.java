@@ -8,7 +8,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 
 /**
  * Works on many things side by side, hands the results over in order, and holds only a few of them
@@ -29,17 +28,23 @@ final class InOrder {
     O on(I item) throws Exception;
   }
 
+  /** Takes the results, one at a time. */
+  @FunctionalInterface
+  interface Taker<O> {
+    void take(O result) throws Exception;
+  }
+
   /**
    * Hands over {@code work} of each item.
    *
    * @throws Exception the first in the items' order that {@code work} threw; by then no work is
    *     going on any more
    */
-  static <I, O> void each(List<I> items, Work<I, O> work, Consumer<O> taker) throws Exception {
+  static <I, O> void each(List<I> items, Work<I, O> work, Taker<O> taker) throws Exception {
     int threads = Math.min(Runtime.getRuntime().availableProcessors(), items.size());
     if (items.size() < FEW || threads < 2) {
       for (I item : items) {
-        taker.accept(work.on(item));
+        taker.take(work.on(item));
       }
       return;
     }
@@ -48,12 +53,12 @@ final class InOrder {
       Deque<Future<O>> going = new ArrayDeque<>();
       for (I item : items) {
         if (going.size() == threads * AHEAD) {
-          taker.accept(result(going.remove()));
+          taker.take(result(going.remove()));
         }
         going.add(pool.submit(() -> work.on(item)));
       }
       while (!going.isEmpty()) {
-        taker.accept(result(going.remove()));
+        taker.take(result(going.remove()));
       }
     } finally {
       stop(pool);
@@ -74,8 +79,9 @@ final class InOrder {
   /** Waits for what is going on, so that nothing is written after its folder is cleared. */
   private static void stop(ExecutorService pool) throws InterruptedException {
     pool.shutdownNow();
-    while (!pool.awaitTermination(1, TimeUnit.MINUTES)) {
-      continue;
+    boolean ended = false;
+    while (!ended) {
+      ended = pool.awaitTermination(1, TimeUnit.MINUTES);
     }
   }
 }

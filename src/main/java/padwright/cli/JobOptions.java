@@ -2,7 +2,6 @@ package padwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import padwright.design.Job;
 import padwright.jobfile.JobReader;
@@ -38,7 +37,7 @@ final class JobOptions {
      * Works out every part, and {@code work} on it, several side by side; hands the results over in
      * the job's order. A refusal names the part it came from.
      */
-    <T> void eachPart(InOrder.Work<PartResult, T> work, Consumer<T> taker) throws Exception {
+    <T> void eachPart(InOrder.Work<PartResult, T> work, InOrder.Taker<T> taker) throws Exception {
       PatternEngine engine = new PatternEngine(catalogue);
       List<Integer> numbers = IntStream.range(0, job.parts().size()).boxed().toList();
       InOrder.each(numbers, i -> work.on(run(engine, i)), taker);
