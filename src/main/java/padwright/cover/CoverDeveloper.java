@@ -119,7 +119,13 @@ public final class CoverDeveloper {
       List<Vec2> from = joints.get((i + n - 1) % n);
       List<Vec2> to = joints.get(i);
       if (s.isArc()) {
-        arc(out, s, edge, siteOf(i));
+        int site = siteOf(i);
+        if (choices.get(site).notches() == 0) {
+          double facing = s.directionAt(0).right().angle();
+          out.add(Segment.arc(s.centre(), s.radius() + edge, facing, facing + s.sweep()));
+        } else if (sites.get(site).first() == i) {
+          out.addAll(notched(site, edge));
+        }
       } else {
         add(out, from.get(from.size() - 1), to.get(0));
       }
@@ -161,54 +167,20 @@ public final class CoverDeveloper {
     throw new IllegalStateException("arc " + segment + " belongs to no corner");
   }
 
-  /** An arc of the cut line, with the V-notches that fall on it. */
-  private void arc(List<Segment> out, Segment s, double edge, int site) {
-    double radius = s.radius() + edge;
-    double from = s.directionAt(0).right().angle();
-    double to = from + s.sweep();
-    Vec2 c = s.centre();
-    int notches = choices.get(site).notches();
-    double at = from;
-    if (notches > 0) {
-      // Notches stand evenly over the corner's turn; each arc carries those in its own part of it.
-      double tip = path.backStart() + CornerCut.JOINED;
-      double step = sites.get(site).turn() / notches;
-      double start = startAngle(site);
-      for (int j = 0; j < notches; j++) {
-        double angle = start + (j + 0.5) * step;
-        angle -= 2 * Math.PI * Math.round((angle - (from + to) / 2) / (2 * Math.PI));
-        if (angle < from || angle >= to) {
-          continue;
-        }
-        double half = mouth(site, edge, tip) / notches / 2 / radius;
-        Vec2 a = c.along(Vec2.polar(angle - half), radius);
-        Vec2 b = c.along(Vec2.polar(angle + half), radius);
-        if (angle - half > at) {
-          out.add(Segment.arc(c, radius, at, angle - half));
-        }
-        Vec2 apex = c.along(Vec2.polar(angle), s.radius() + tip);
-        add(out, a, apex);
-        add(out, apex, b);
-        at = angle + half;
-      }
-    }
-    if (to > at + 1e-12) {
-      out.add(Segment.arc(c, radius, at, to));
-    }
-  }
-
-  private double startAngle(int site) {
-    return shape.outline().segments().get(sites.get(site).first()).directionAt(0).right().angle();
-  }
-
-  /**
-   * All that the notches of a corner may take at path length {@code edge}: what lies on the back.
-   */
-  private double mouth(int site, double edge, double tip) {
+  /** The whole rounding of a corner with its V-notches. */
+  private List<Segment> notched(int site, double edge) {
     CornerSite s = sites.get(site);
+    List<Segment> arcs = new ArrayList<>();
+    int n = shape.outline().segments().size();
+    for (int k = 0; k < s.arcs(); k++) {
+      arcs.add(shape.outline().segments().get((s.first() + k) % n));
+    }
+    double tip = path.backStart() + CornerCut.JOINED;
     double d = path.developed();
+    // All that the notches take at the trim line: what lies on the back.
     double atTrim = chooser.fullness(s, d) - chooser.fullness(s, path.backStart());
-    return Math.max(0, atTrim) * (edge - tip) / (d - tip);
+    double mouth = Math.max(0, atTrim) * (edge - tip) / (d - tip);
+    return new NotchedArcs(arcs, choices.get(site).notches(), tip, mouth).line(edge);
   }
 
   private CornerPlan corner(int i) {

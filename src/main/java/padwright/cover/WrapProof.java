@@ -104,6 +104,7 @@ public final class WrapProof {
     Vec2 out = along.right();
     double before = mitreBefore(index);
     double after = mitreAfter(index);
+    List<Vec2> near = nearStrip(side, before, after);
     for (int k = 0; k + 1 < breaks.size(); k++) {
       double s0 = breaks.get(k);
       double s1 = breaks.get(k + 1);
@@ -118,7 +119,7 @@ public final class WrapProof {
       target.add(at(side, -x1 * before, s1));
       target.add(at(side, side.length() + x1 * after, s1));
       target.add(at(side, side.length() + x0 * after, s0));
-      bare += shortArea(target);
+      bare += shortArea(target, near);
     }
     turnUnder(side, out, along, before, after);
   }
@@ -127,7 +128,23 @@ public final class WrapProof {
     return side.flat(t, s);
   }
 
-  private double shortArea(List<Vec2> target) {
+  /** The cover's part near one strip, so that its bands are cut from few points. */
+  private List<Vec2> nearStrip(Side side, double before, double after) {
+    double end = path.backStart() + 1;
+    double wide = 0;
+    for (double s : breaks) {
+      wide = Math.max(wide, path.out(s));
+    }
+    List<Vec2> box =
+        List.of(
+            at(side, -wide * before - 1, end),
+            at(side, side.length() + wide * after + 1, end),
+            at(side, side.length() + wide * after + 1, -1),
+            at(side, -wide * before - 1, -1));
+    return Polygons.inside(cut, box);
+  }
+
+  private static double shortArea(List<Vec2> target, List<Vec2> near) {
     double whole = Polygons.signedArea(target);
     List<Vec2> anticlockwise = target;
     if (whole < 0) {
@@ -135,7 +152,7 @@ public final class WrapProof {
       java.util.Collections.reverse(anticlockwise);
       whole = -whole;
     }
-    return Math.max(0, whole - Polygons.signedArea(Polygons.inside(cut, anticlockwise)));
+    return Math.max(0, whole - Polygons.signedArea(Polygons.inside(near, anticlockwise)));
   }
 
   private double mitreBefore(int i) {
@@ -198,16 +215,16 @@ public final class WrapProof {
 
   /** Raw edges in the surplus of a corner, seen from both of its sides. */
   private void corner(CornerFrame f, Fold fold) {
-    double end = path.backStart();
+    // No point of the surplus that lands on a wall is further from the corner than this.
+    double reach = path.backStart() / Math.cos(f.turn() / 2) + 1;
     FoldMap map = new FoldMap(f, fold, path);
     for (int i = 0; i < cut.size(); i++) {
       Vec2 a = cut.get(i);
       Vec2 b = cut.get((i + 1) % cut.size());
+      if (distance(f.apex(), a, b) > reach) {
+        continue;
+      }
       for (boolean first : new boolean[] {true, false}) {
-        double near = Math.min(f.out(first, a), f.out(first, b));
-        if (near > end * 2 + 10 || Math.max(f.past(first, a), f.past(first, b)) < -1) {
-          continue;
-        }
         int steps = Math.max(1, (int) Math.ceil(a.distance(b) / 2));
         for (int k = 0; k <= steps; k++) {
           Vec2 p = a.plus(b.minus(a).times((double) k / steps));
@@ -215,6 +232,12 @@ public final class WrapProof {
         }
       }
     }
+  }
+
+  private static double distance(Vec2 p, Vec2 a, Vec2 b) {
+    Vec2 d = b.minus(a);
+    double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-18, d.dot(d))));
+    return a.along(d, t).distance(p);
   }
 
   /** A rounded stretch over which the covering is eased. */

@@ -84,7 +84,10 @@ final class StapleLine {
       boolean starts = s.start().distance(apex) < 1e-9;
       boolean ends = s.end().distance(apex) < 1e-9;
       if (names.get(i).equals(corner.over()) && (starts || ends)) {
-        double t = THROUGH_FLAP * corner.reliefStop();
+        // At a sharp corner further along, so that the other edge stays as far.
+        double t =
+            (THROUGH_FLAP * corner.reliefStop() + in * Math.max(0, -Math.cos(corner.turn())))
+                / Math.sin(corner.turn());
         places.add(on(s, starts ? t : s.length() - t, names.get(i), 0, true));
         return;
       }

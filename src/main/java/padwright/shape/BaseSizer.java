@@ -2,6 +2,7 @@ package padwright.shape;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
@@ -70,6 +71,17 @@ public final class BaseSizer {
     double step = Arrays.stream(steps).max().orElse(0);
     Path moved = Offset.by(full.path(), -step).orElse(null);
     require(moved != null, partId);
+    if (moved.segments().size() != full.path().segments().size()) {
+      throw new InputRefused(
+          "",
+          0,
+          "parts[" + partId + "].base.outline",
+          String.format(
+              Locale.ROOT,
+              "an ellipse this narrow comes to a point when %.1f mm is taken off all round",
+              step),
+          "Give the size of the board itself, or a wider ellipse");
+    }
     return new Outlines.Named(moved, Outlines.roundNames(moved));
   }
 

@@ -19,6 +19,9 @@ public final class Outlines {
   private static final List<String> CORNERS =
       List.of("front left", "front right", "back right", "back left");
 
+  /** A corner of a smaller radius is sharp, mm: less than a knife's edge. */
+  private static final double SHARP = 0.01;
+
   private Outlines() {}
 
   /** A path with a name for each of its segments. */
@@ -78,8 +81,8 @@ public final class Outlines {
     for (int side = 0; side < 4; side++) {
       Vec2 a = corner[side];
       Vec2 b = corner[(side + 1) % 4];
-      double ra = radii.get(side);
-      double rb = radii.get((side + 1) % 4);
+      double ra = rounded(radii.get(side));
+      double rb = rounded(radii.get((side + 1) % 4));
       Vec2 along = b.minus(a).unit();
       Vec2 from = a.along(along, ra);
       Vec2 to = b.along(along, -rb);
@@ -94,6 +97,11 @@ public final class Outlines {
       }
     }
     return new Named(new Path(segments, true), names);
+  }
+
+  /** A radius too small to cut is none. */
+  private static double rounded(double radius) {
+    return radius < SHARP ? 0 : radius;
   }
 
   /** The name of the corner between two sides, such as "front right". */

@@ -1,0 +1,85 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+
+/**
+ * The cut line over a chain of arcs with V-notches set evenly over its turn. A notch may begin on
+ * one arc and end on the next.
+ */
+final class NotchedArcs {
+  /** Widest share of its part of the turn that a notch may take: a tongue is left between two. */
+  private static final double WIDEST = 0.45;
+
+  private final List<Segment> arcs;
+  private final int notches;
+  private final double tip;
+  private final double mouth;
+
+  /**
+   * @param arcs of the base outline, anticlockwise
+   * @param tip path length of the notches' tips
+   * @param mouth all notch mouths together at the cut line, mm
+   */
+  NotchedArcs(List<Segment> arcs, int notches, double tip, double mouth) {
+    this.arcs = arcs;
+    this.notches = notches;
+    this.tip = tip;
+    this.mouth = mouth;
+  }
+
+  List<Segment> line(double edge) {
+    List<Segment> out = new ArrayList<>();
+    double start = arcs.get(0).directionAt(0).right().angle();
+    double turn = arcs.stream().mapToDouble(Segment::sweep).sum();
+    double step = turn / notches;
+    double at = start;
+    for (int j = 0; j < notches; j++) {
+      double middle = start + (j + 0.5) * step;
+      double radius = arcAt(middle - start).radius() + edge;
+      double half = Math.min(WIDEST * step, mouth / notches / 2 / radius);
+      arcs(out, at, middle - half, start, edge);
+      Vec2 apex = point(middle, start, tip);
+      line(out, point(middle - half, start, edge), apex);
+      line(out, apex, point(middle + half, start, edge));
+      at = middle + half;
+    }
+    arcs(out, at, start + turn, start, edge);
+    return out;
+  }
+
+  private static void line(List<Segment> out, Vec2 a, Vec2 b) {
+    out.add(Segment.line(a, b));
+  }
+
+  private Segment arcAt(double into) {
+    double run = 0;
+    for (Segment s : arcs) {
+      run += s.sweep();
+      if (into < run) {
+        return s;
+      }
+    }
+    return arcs.get(arcs.size() - 1);
+  }
+
+  private Vec2 point(double angle, double start, double s) {
+    Segment arc = arcAt(angle - start);
+    return arc.centre().along(Vec2.polar(angle), arc.radius() + s);
+  }
+
+  /** The chain's arcs between two angles, moved out. */
+  private void arcs(List<Segment> out, double from, double to, double start, double edge) {
+    double run = start;
+    for (Segment s : arcs) {
+      double a = Math.max(from, run);
+      double b = Math.min(to, run + s.sweep());
+      run += s.sweep();
+      if (b - a > 1e-12) {
+        out.add(Segment.arc(s.centre(), s.radius() + edge, a, b));
+      }
+    }
+  }
+}
