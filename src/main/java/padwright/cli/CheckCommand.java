@@ -2,7 +2,9 @@ package padwright.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import padwright.design.Finding;
 import padwright.design.Job;
@@ -41,7 +43,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     JobOptions.Input in = input.read();
     List<Checked> parts = new ArrayList<>();
-    in.eachPart(r -> parts.add(new Checked(r.asked().id(), r.asked().name(), r.findings())));
+    in.eachPart(r -> new Checked(r.asked().id(), r.asked().name(), r.findings()), parts::add);
     boolean stopped =
         parts.stream()
             .flatMap(p -> p.findings().stream())
@@ -66,21 +68,20 @@ final class CheckCommand implements Callable<Integer> {
 
   private static CharSequence asText(Job job, List<Checked> parts) {
     StringBuilder text = new StringBuilder(FiguresText.title(job)).append("\n\n");
-    int[] count = new int[Finding.Level.values().length];
+    Map<Finding.Level, Integer> count = new EnumMap<>(Finding.Level.class);
     for (Checked p : parts) {
       text.append(p.name()).append(" (").append(p.id()).append(")\n");
       text.append(FiguresText.findings(p.findings()));
       text.append('\n');
-      p.findings().forEach(f -> count[f.level().ordinal()]++);
+      p.findings().forEach(f -> count.merge(f.level(), 1, Integer::sum));
     }
-    text.append(Plural.of(count[0], "stop"))
-        .append(", ")
-        .append(Plural.of(count[1], "caution"))
-        .append(", ")
-        .append(Plural.of(count[2], "note"))
-        .append(" in ")
-        .append(Plural.of(parts.size(), "part"))
-        .append(count[0] > 0 ? ". Do not build what has a stop.\n" : ".\n");
+    List<String> counts = new ArrayList<>();
+    for (Finding.Level level : Finding.Level.values()) {
+      counts.add(Plural.of(count.getOrDefault(level, 0), Sentences.level(level)));
+    }
+    text.append(String.join(", ", counts)).append(" in ").append(Plural.of(parts.size(), "part"));
+    text.append(
+        count.containsKey(Finding.Level.STOP) ? ". Do not build what has a stop.\n" : ".\n");
     return text;
   }
 }

@@ -1,6 +1,5 @@
 package padwright.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -12,12 +11,13 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import padwright.design.Finding;
 import padwright.design.Job;
-import padwright.design.WrappedPad;
+import padwright.design.PaddedPart;
 import padwright.export.pdf.PrintCorrection;
 import padwright.material.Catalogue;
 import padwright.material.Paper;
 import padwright.measure.InputRefused;
 import padwright.measure.LengthUnit;
+import padwright.pattern.PartResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -54,7 +54,7 @@ final class DraftCommand implements Callable<Integer> {
       description = "A paper of the catalogue, such as a4, letter, a0. a4 if left out.")
   private String paper = "a4";
 
-  @Option(names = "--svg-only", description = "No PDF.")
+  @Option(names = "--svg-only", description = "SVG files only: no PDF, no pieces.json.")
   private boolean svgOnly;
 
   @Option(
@@ -89,7 +89,7 @@ final class DraftCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws Exception {
     JobOptions.Input in = input.read();
     Paper sheet = paper(in.catalogue());
     PrintCorrection correction =
@@ -110,8 +110,16 @@ final class DraftCommand implements Callable<Integer> {
     }
   }
 
+  /** A part whose files are written, on its way to the job's own file. */
+  private record Worked(PartResult result, int files) {}
+
   /** What is kept of a part once its files are written. */
   private record Drawn(String id, String name, int files, List<Finding> findings) {
+    static Drawn of(Worked worked) {
+      PaddedPart part = worked.result().asked();
+      return new Drawn(part.id(), part.name(), worked.files(), worked.result().findings());
+    }
+
     long count(Finding.Level level) {
       return findings.stream().filter(f -> f.level() == level).count();
     }
@@ -119,18 +127,27 @@ final class DraftCommand implements Callable<Integer> {
 
   /** Part by part, so that a job of a thousand parts fits into a small machine. */
   private boolean draw(JobOptions.Input in, PartFiles files, OutputFolder out, List<Drawn> drawn)
-      throws IOException {
+      throws Exception {
     Progress said = new Progress(streams, in.job().parts().size(), progress);
     AtomicBoolean stopped = new AtomicBoolean();
-    in.eachPart(
-        result -> {
-          stopped.compareAndSet(false, result.stopped());
-          // After a stop the rest is only checked, so that the maker hears of all stops at once.
-          int count = stopped.get() && !anyway ? 0 : files.write(out, result);
-          WrappedPad part = result.asked();
-          drawn.add(new Drawn(part.id(), part.name(), count, result.findings()));
-          said.done(drawn.size());
-        });
+    try (PiecesFile pieces = svgOnly ? null : new PiecesFile(out, in.job())) {
+      in.eachPart(
+          result -> {
+            if (result.stopped()) {
+              stopped.set(true);
+            }
+            // After a stop the rest is only checked, so that the maker hears of all at once.
+            boolean wanted = anyway || !stopped.get();
+            return new Worked(result, wanted ? files.write(out, result) : 0);
+          },
+          worked -> {
+            if (pieces != null) {
+              pieces.add(worked.result());
+            }
+            drawn.add(Drawn.of(worked));
+            said.done(drawn.size());
+          });
+    }
     said.end();
     return stopped.get();
   }

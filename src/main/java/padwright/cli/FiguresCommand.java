@@ -1,6 +1,7 @@
 package padwright.cli;
 
-import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import picocli.CommandLine.Command;
@@ -35,32 +36,21 @@ final class FiguresCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     JobOptions.Input in = input.read();
-    StringBuilder text = new StringBuilder();
-    boolean stopped = json ? asJson(in, text) : asTables(in, text);
-    streams.deliver(text);
-    return stopped ? ExitStatus.STOPPED : ExitStatus.FINE;
-  }
-
-  private static boolean asJson(JobOptions.Input in, StringBuilder text) throws IOException {
+    List<CharSequence> parts = new ArrayList<>();
     AtomicBoolean stopped = new AtomicBoolean();
-    try (FiguresJson out = new FiguresJson(text)) {
-      in.eachPart(
-          result -> {
-            out.part(result);
-            stopped.compareAndSet(false, result.stopped());
-          });
-    }
-    return stopped.get();
-  }
-
-  private static boolean asTables(JobOptions.Input in, StringBuilder text) {
-    AtomicBoolean stopped = new AtomicBoolean();
-    FiguresText out = new FiguresText(text, in.job());
+    // Each part's own text, so that a job of a thousand does not keep a thousand pattern sets.
     in.eachPart(
         result -> {
-          out.part(result);
-          stopped.compareAndSet(false, result.stopped());
-        });
-    return stopped.get();
+          if (result.stopped()) {
+            stopped.set(true);
+          }
+          return json ? FiguresJson.of(result) : FiguresText.of(result);
+        },
+        parts::add);
+    streams.deliver(
+        json
+            ? FiguresJson.document(parts)
+            : FiguresText.title(in.job()) + "\n" + String.join("", parts));
+    return stopped.get() ? ExitStatus.STOPPED : ExitStatus.FINE;
   }
 }

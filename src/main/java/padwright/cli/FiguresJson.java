@@ -1,6 +1,5 @@
 package padwright.cli;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -21,17 +20,41 @@ import padwright.pattern.PartResult;
  * The figures of a job as JSON, one part after another. The names are a contract with other
  * programs: add, never rename. Lengths in mm, areas in mm2, weight in kg.
  */
-final class FiguresJson implements Closeable {
+final class FiguresJson {
   private static final List<String> SIDES = List.of("front", "right", "back", "left");
+
+  /** A part stands in a list in an object. */
+  private static final int DEPTH = 2;
 
   private final JsonOut out;
 
-  FiguresJson(StringBuilder target) throws IOException {
-    out = new JsonOut(target);
-    out.object(null).array("parts");
+  private FiguresJson(JsonOut out) {
+    this.out = out;
   }
 
-  void part(PartResult r) throws IOException {
+  /** One part, to be put into {@link #document}. */
+  static CharSequence of(PartResult result) throws IOException {
+    StringBuilder text = new StringBuilder();
+    try (JsonOut out = JsonOut.within(text, DEPTH)) {
+      new FiguresJson(out).part(result);
+    }
+    return text;
+  }
+
+  /** The whole document. */
+  static CharSequence document(List<CharSequence> parts) throws IOException {
+    StringBuilder text = new StringBuilder();
+    try (JsonOut out = new JsonOut(text)) {
+      out.object(null).array("parts");
+      for (CharSequence part : parts) {
+        out.written(part);
+      }
+      out.end().end();
+    }
+    return text;
+  }
+
+  private void part(PartResult r) throws IOException {
     Figures f = r.figures();
     out.object(null).text("id", r.asked().id()).text("name", r.asked().name());
     out.count("quantity", r.asked().quantity()).count("mirrored", r.asked().mirrored());
@@ -50,11 +73,6 @@ final class FiguresJson implements Closeable {
     assumptions(r.spec().assumptions());
     findings(out, r.findings());
     out.end();
-  }
-
-  @Override
-  public void close() throws IOException {
-    out.end().end().close();
   }
 
   private void box(String name, Box b, String third) throws IOException {

@@ -30,11 +30,15 @@ final class FiguresText {
 
   private static final List<String> SIDES = List.of("front", "right", "back", "left");
 
-  private final StringBuilder out;
+  private final StringBuilder out = new StringBuilder();
 
-  FiguresText(StringBuilder out, Job job) {
-    this.out = out;
-    out.append(title(job)).append('\n');
+  private FiguresText() {}
+
+  /** The tables of one part, with an empty line before them. */
+  static CharSequence of(PartResult result) {
+    FiguresText text = new FiguresText();
+    text.part(result);
+    return text.out;
   }
 
   /** The job in one line. */
@@ -49,7 +53,7 @@ final class FiguresText {
     return t.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  void part(PartResult r) {
+  private void part(PartResult r) {
     PaddedPart p = r.asked();
     out.append('\n').append(p.name()).append(" (").append(p.id()).append("), ");
     out.append(p.quantity()).append(" as drawn");

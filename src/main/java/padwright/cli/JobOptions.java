@@ -1,6 +1,8 @@
 package padwright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
 import padwright.design.Job;
 import padwright.jobfile.JobReader;
 import padwright.material.Catalogue;
@@ -31,25 +33,23 @@ final class JobOptions {
 
   /** A job, the file it was read from and the catalogue its names are from. */
   record Input(String file, Job job, Catalogue catalogue) {
-    /** Takes one part after another, so that no more than one is held. */
-    @FunctionalInterface
-    interface Taker<E extends Exception> {
-      void take(PartResult result) throws E;
+    /**
+     * Works out every part, and {@code work} on it, several side by side; hands the results over in
+     * the job's order. A refusal names the part it came from.
+     */
+    <T> void eachPart(InOrder.Work<PartResult, T> work, InOrder.Taker<T> taker) throws Exception {
+      PatternEngine engine = new PatternEngine(catalogue);
+      List<Integer> numbers = IntStream.range(0, job.parts().size()).boxed().toList();
+      InOrder.each(numbers, i -> work.on(run(engine, i)), taker);
     }
 
-    /** Works out every part, in the job's order; a refusal names the part it came from. */
-    <E extends Exception> void eachPart(Taker<E> taker) throws E {
-      PatternEngine engine = new PatternEngine(catalogue);
-      for (int i = 0; i < job.parts().size(); i++) {
-        PartResult result;
-        try {
-          result = engine.run(job.parts().get(i));
-        } catch (InputRefused r) {
-          throw r.file().isEmpty()
-              ? new InputRefused(file, 0, place(i, r.path()), r.problem(), r.remedy())
-              : r;
-        }
-        taker.take(result);
+    private PartResult run(PatternEngine engine, int part) {
+      try {
+        return engine.run(job.parts().get(part));
+      } catch (InputRefused r) {
+        throw r.file().isEmpty()
+            ? new InputRefused(file, 0, place(part, r.path()), r.problem(), r.remedy())
+            : r;
       }
     }
 

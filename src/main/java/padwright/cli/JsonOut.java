@@ -3,8 +3,6 @@ package padwright.cli;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -19,16 +17,23 @@ final class JsonOut implements Closeable {
 
   private final StringWriter buffer = new StringWriter();
   private final StringBuilder target;
+  private final int base;
   private final JsonGenerator json;
 
   /** What is written comes to stand at the end of {@code target} when closed. */
   JsonOut(StringBuilder target) throws IOException {
+    this(target, 0);
+  }
+
+  private JsonOut(StringBuilder target, int base) throws IOException {
     this.target = target;
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-    printer.indentObjectsWith(indenter);
-    printer.indentArraysWith(indenter);
-    json = FACTORY.createGenerator(buffer).setPrettyPrinter(printer);
+    this.base = base;
+    json = FACTORY.createGenerator(buffer).setPrettyPrinter(new Layers(base));
+  }
+
+  /** A value that is put in its place, {@code base} deep in another document, later. */
+  static JsonOut within(StringBuilder target, int base) throws IOException {
+    return new JsonOut(target, base);
   }
 
   private void name(String name) throws IOException {
@@ -98,6 +103,12 @@ final class JsonOut implements Closeable {
     return this;
   }
 
+  /** A value written before with {@link #within}. */
+  JsonOut written(CharSequence value) throws IOException {
+    json.writeRawValue(value.toString());
+    return this;
+  }
+
   /** A document that is JSON already; one that is not is a fault in the program. */
   JsonOut document(String name, String text) throws IOException {
     name(name);
@@ -111,6 +122,6 @@ final class JsonOut implements Closeable {
   @Override
   public void close() throws IOException {
     json.close();
-    target.append(buffer.getBuffer()).append('\n');
+    target.append(buffer.getBuffer()).append(base == 0 ? "\n" : "");
   }
 }

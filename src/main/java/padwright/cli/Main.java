@@ -1,5 +1,6 @@
 package padwright.cli;
 
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -30,10 +31,27 @@ public final class Main {
     // UTF-8 whatever the machine's language: the text holds inch fractions and makers' names.
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
-    int status = run(args, new Streams(out, err, System.in, System.console() != null));
+    int status = run(args, new Streams(out, err, System.in, atTerminal()));
     out.flush();
     err.flush();
     System.exit(status);
+  }
+
+  /** Whether a person sits there. From Java 22 there is a console even where nobody does. */
+  private static boolean atTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true;
+    }
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 
   private static PrintStream utf8(FileDescriptor descriptor) {
@@ -79,8 +97,8 @@ public final class Main {
     }
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setUsageHelpWidth(WIDTH);
-    line.setOut(new PrintWriter(streams.out(), true));
-    line.setErr(new PrintWriter(streams.err(), true));
+    line.setOut(writer(streams.out()));
+    line.setErr(writer(streams.err()));
     line.setParameterExceptionHandler((e, a) -> usageRefused(e, streams));
     line.setExecutionExceptionHandler((e, c, r) -> failed(e, streams));
     return line;
@@ -89,7 +107,7 @@ public final class Main {
   private static int usageRefused(ParameterException e, Streams streams) {
     String problem = e.getMessage();
     streams.err().println("Refused: " + (problem.endsWith(".") ? problem : problem + "."));
-    UnmatchedArgumentException.printSuggestions(e, new PrintWriter(streams.err(), true));
+    UnmatchedArgumentException.printSuggestions(e, writer(streams.err()));
     streams
         .err()
         .println("See \"" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help\".");

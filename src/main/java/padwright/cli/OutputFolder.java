@@ -4,7 +4,6 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -12,6 +11,8 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A folder that is written whole or not at all. Files go into a hidden folder on the same disk
@@ -25,6 +26,7 @@ final class OutputFolder implements Closeable {
   private final Path target;
   private final Path stage;
   private final Thread cleaner;
+  private final Set<Path> folders = ConcurrentHashMap.newKeySet();
 
   private OutputFolder(Path target, Path stage) {
     this.target = target;
@@ -71,18 +73,25 @@ final class OutputFolder implements Closeable {
     }
   }
 
-  /** Writes a text; {@code name} may have folders in it. */
+  /** Writes a text; {@code name} may have folders in it. Several threads may write. */
   void write(String name, String text) throws IOException {
-    try (OutputStream out = open(name)) {
-      out.write(text.getBytes(StandardCharsets.UTF_8));
-    }
+    Files.writeString(place(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
   }
 
   /** Opens a new file. */
   OutputStream open(String name) throws IOException {
+    return new BufferedOutputStream(
+        Files.newOutputStream(place(name), StandardOpenOption.CREATE_NEW));
+  }
+
+  private Path place(String name) throws IOException {
     Path file = stage.resolve(name);
-    Files.createDirectories(file.getParent());
-    return new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW));
+    // Asked once a folder: on some disks asking takes longer than writing.
+    if (!folders.contains(file.getParent())) {
+      Files.createDirectories(file.getParent());
+      folders.add(file.getParent());
+    }
+    return file;
   }
 
   /**

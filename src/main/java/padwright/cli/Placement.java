@@ -4,10 +4,14 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import padwright.measure.InputRefused;
 
 /** Moves staged files to their place, and back again when one of them cannot be moved. */
@@ -32,9 +36,13 @@ final class Placement {
 
   OutputFolder.Outcome run(boolean replace) throws IOException {
     List<Path> staged = FileTree.visibleFiles(stage);
-    List<Path> there = Files.isDirectory(target) ? FileTree.visibleFiles(target) : List.of();
-    List<Path> others = new ArrayList<>(there);
-    others.removeAll(staged);
+    if (!Files.exists(target)) {
+      wholeFolder();
+      return new OutputFolder.Outcome(staged.size(), 0, List.of());
+    }
+    Set<Path> there = new HashSet<>(FileTree.visibleFiles(target));
+    List<Path> others = new ArrayList<>(new TreeSet<>(there));
+    others.removeAll(new HashSet<>(staged));
     List<Path> differing = new ArrayList<>();
     List<Path> fresh = new ArrayList<>();
     for (Path file : staged) {
@@ -67,6 +75,17 @@ final class Placement {
     int written = differing.size() + fresh.size();
     return new OutputFolder.Outcome(
         written, staged.size() - written, others.stream().map(Path::toString).toList());
+  }
+
+  /** A new folder is there at once, by its name alone. */
+  private void wholeFolder() throws IOException {
+    try {
+      folder(target.getParent());
+      Files.move(stage, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException | RuntimeException e) {
+      takeBack(e);
+      throw e;
+    }
   }
 
   private InputRefused refused(List<Path> differing, List<Path> others) {

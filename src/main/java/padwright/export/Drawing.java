@@ -1,6 +1,7 @@
 package padwright.export;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
@@ -81,12 +82,14 @@ public record Drawing(String title, String description, Bounds extent, List<Item
 
     private final String group;
     private final double width;
-    private final double[] dashes;
+
+    @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list
+    private final List<Double> dashes;
 
     LineStyle(String group, double width, double... dashes) {
       this.group = group;
       this.width = width;
-      this.dashes = dashes;
+      this.dashes = DoubleStream.of(dashes).boxed().toList();
     }
 
     /** The name lines of this style are grouped under in files that have groups. */
@@ -100,7 +103,7 @@ public record Drawing(String title, String description, Bounds extent, List<Item
 
     /** Dash and gap lengths; empty for a full line. */
     public double[] dashes() {
-      return dashes.clone();
+      return dashes.stream().mapToDouble(Double::doubleValue).toArray();
     }
   }
 }

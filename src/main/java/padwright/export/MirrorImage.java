@@ -77,7 +77,7 @@ final class MirrorImage {
     Vec2 g = p.grain().get().unit();
     boolean upright = Math.abs(g.x()) < SAME;
     boolean level = Math.abs(g.y()) < SAME;
-    return upright || level && !p.nap();
+    return upright || (level && !p.nap());
   }
 
   private static List<Path> paths(PatternPiece p, PatternPiece.LineKind kind) {

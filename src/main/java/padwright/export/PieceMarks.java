@@ -1,5 +1,6 @@
 package padwright.export;
 
+import java.util.ArrayList;
 import java.util.List;
 import padwright.design.Units;
 import padwright.export.Drawing.Fill;
@@ -20,6 +21,7 @@ final class PieceMarks {
 
   private static final double TRIANGLE = 4;
   private static final double CROSSHAIR = 3;
+  private static final double NOTE_WIDTH = 120;
   private static final double[] SHIFTS = {0, 0.8, 1.6, 2.6, 4};
   private static final double[] SLIDES = {0, -2.2, 2.2};
   private static final double[] STILL = {0};
@@ -122,8 +124,25 @@ final class PieceMarks {
         holeLabel(p);
       }
     }
+    List<String> crowded = new ArrayList<>();
     for (StapleMark s : piece.staples()) {
-      number(s);
+      if (!number(s)) {
+        crowded.add(Integer.toString(s.number()));
+      }
+    }
+    if (!crowded.isEmpty()) {
+      String note = "staples with no room for their number: " + String.join(", ", crowded);
+      besideOnly(CornerDiagram.wrapped(note, NOTE_WIDTH));
+    }
+  }
+
+  private void besideOnly(List<String> lines) {
+    sheet.beside(NoteBlock.of("", lines, 1), 0, false);
+  }
+
+  private void outside(Vec2 target, String words) {
+    if (!sheet.callout(target, words)) {
+      besideOnly(List.of(words));
     }
   }
 
@@ -145,7 +164,7 @@ final class PieceMarks {
         }
       }
     }
-    sheet.callout(longest.pointAt(0.5), "FRONT");
+    outside(longest.pointAt(0.5), "FRONT");
   }
 
   /** The angle a word is written at along a line, never upside down. */
@@ -172,7 +191,7 @@ final class PieceMarks {
         }
       }
     }
-    sheet.callout(p.at(), words);
+    outside(p.at(), words);
   }
 
   private String diameter(double mm) {
@@ -188,7 +207,7 @@ final class PieceMarks {
     return from.along(way, reach).plus(new Vec2(sx * hw, sy * hh));
   }
 
-  private void number(StapleMark s) {
+  private boolean number(StapleMark s) {
     String n = Integer.toString(s.number());
     double hw = Lettering.width(n, Lettering.NOTE) / 2;
     double hh = Lettering.NOTE * (Lettering.ASCENT + Lettering.DESCENT) / 2;
@@ -206,11 +225,11 @@ final class PieceMarks {
         for (double slide : i < 2 ? SLIDES : STILL) {
           Vec2 at = s.at().along(ways[i], start + shift).along(along, slide);
           if (sheet.textAt(at, Lettering.NOTE, 0, n)) {
-            return;
+            return true;
           }
         }
       }
     }
-    sheet.callout(s.at(), n);
+    return sheet.callout(s.at(), n);
   }
 }

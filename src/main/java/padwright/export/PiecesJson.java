@@ -2,12 +2,14 @@ package padwright.export;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
 import padwright.cover.CornerPlan;
 import padwright.cover.Facet;
 import padwright.cover.FacetMaker;
+import padwright.design.Job;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -22,40 +24,48 @@ import padwright.pattern.PatternSet;
  * their places in space. mm, in the frame of the base outline seen from the face. The form is
  * described in {@code docs/pieces.md}.
  */
-public final class PiecesJson {
+public final class PiecesJson implements Closeable {
   /** How far chords may leave an arc in a facet's polygon, mm. */
   private static final double CHORD_ERROR = 0.01;
 
   private final JsonGenerator json;
 
-  private PiecesJson(JsonGenerator json) {
-    this.json = json;
+  /**
+   * Begins a document; parts are {@linkplain #add added} one after another, so that a large job
+   * need not be held whole.
+   *
+   * @param out is flushed, not closed
+   */
+  public PiecesJson(Job job, Writer out) throws IOException {
+    json = JsonFactory.builder().build().createGenerator(out);
+    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    json.useDefaultPrettyPrinter();
+    json.writeStartObject();
+    json.writeStringField("format", "padwright-pieces");
+    json.writeNumberField("version", 1);
+    json.writeStringField("units", "mm");
+    json.writeStringField("frame", "base outline seen from the face; x right, y up, z to the face");
+    json.writeStringField("title", job.title());
+    json.writeArrayFieldStart("parts");
   }
 
   /** Writes the whole set; the writer is flushed, not closed. */
   public static void write(PatternSet set, Writer out) throws IOException {
-    JsonFactory factory = JsonFactory.builder().build();
-    try (JsonGenerator json = factory.createGenerator(out)) {
-      json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-      json.useDefaultPrettyPrinter();
-      PiecesJson writer = new PiecesJson(json);
-      json.writeStartObject();
-      json.writeStringField("format", "padwright-pieces");
-      json.writeNumberField("version", 1);
-      json.writeStringField("units", "mm");
-      json.writeStringField(
-          "frame", "base outline seen from the face; x right, y up, z to the face");
-      json.writeStringField("title", set.job().title());
-      json.writeArrayFieldStart("parts");
+    try (PiecesJson writer = new PiecesJson(set.job(), out)) {
       for (PartResult part : set.parts()) {
-        writer.part(part);
+        writer.add(part);
       }
-      json.writeEndArray();
-      json.writeEndObject();
     }
   }
 
-  private void part(PartResult part) throws IOException {
+  /** Ends the document, also one that was broken off. */
+  @Override
+  public void close() throws IOException {
+    json.close();
+  }
+
+  /** Writes one part. */
+  public void add(PartResult part) throws IOException {
     json.writeStartObject();
     json.writeStringField("id", part.asked().id());
     json.writeStringField("name", part.asked().name());

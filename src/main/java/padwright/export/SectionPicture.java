@@ -44,9 +44,12 @@ final class SectionPicture {
       band.add(aside(s, half));
       inner.add(0, aside(s, -half).reversed());
     }
-    band.add(Segment.line(band.get(band.size() - 1).end(), inner.get(0).start()));
+    Vec2 tail = band.get(band.size() - 1).end();
+    band.add(Segment.line(tail, inner.get(0).start()));
     band.addAll(inner);
-    band.add(Segment.line(band.get(band.size() - 1).end(), band.get(0).start()));
+    Vec2 last = band.get(band.size() - 1).end();
+    Vec2 first = band.get(0).start();
+    band.add(Segment.line(last, first));
     band.removeIf(s -> s.chord() < 1e-9);
     return new Path(band, true);
   }

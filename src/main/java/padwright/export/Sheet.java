@@ -153,8 +153,8 @@ final class Sheet {
     beside.add(new Beside(patch, angle, leader));
   }
 
-  /** A text off the piece with a leader to a point of it. */
-  void callout(Vec2 target, String words) {
+  /** A text off the piece with a leader to a point of it; false where no leader gets through. */
+  boolean callout(Vec2 target, String words) {
     double width = Lettering.width(words, Lettering.NOTE);
     double height = Lettering.NOTE * (Lettering.ASCENT + Lettering.DESCENT);
     Bounds b = room.bounds();
@@ -170,11 +170,11 @@ final class Sheet {
           strokes.add(new Stroke(Path.line(target, end), LineStyle.LEADER));
           room.add(lineBox(target.along(way, 2.5), end));
           text(centred(middle, Lettering.NOTE, 0, words));
-          return;
+          return true;
         }
       }
     }
-    beside(NoteBlock.of("", List.of(words), 1), 0, false);
+    return false;
   }
 
   static Box lineBox(Vec2 a, Vec2 b) {
@@ -217,7 +217,7 @@ final class Sheet {
     }
     drawMiddles();
     List<Item> all = new ArrayList<>(strokes);
-    all.sort((p, q) -> Integer.compare(rank(p), rank(q)));
+    all.sort(Sheet::order);
     all.addAll(texts);
     return new Drawing(title, description, extent.grown(EDGE), all);
   }
@@ -253,11 +253,12 @@ final class Sheet {
     }
   }
 
-  /** Lines of one kind follow each other; fills last. */
-  private static int rank(Item item) {
-    if (item instanceof Stroke s) {
-      return 2 * s.style().ordinal() + (s.sample() ? 1 : 0);
+  /** Lines of one kind follow each other, samples after their kind; fills last. */
+  private static int order(Item p, Item q) {
+    if (p instanceof Stroke a && q instanceof Stroke b) {
+      int kinds = a.style().compareTo(b.style());
+      return kinds != 0 ? kinds : Boolean.compare(a.sample(), b.sample());
     }
-    return Integer.MAX_VALUE;
+    return Boolean.compare(!(p instanceof Stroke), !(q instanceof Stroke));
   }
 }

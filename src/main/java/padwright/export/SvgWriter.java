@@ -243,7 +243,10 @@ public final class SvgWriter {
         case '"' -> out.append("&quot;");
         default -> {
           boolean allowed =
-              c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000 || c == '\t';
+              (c >= 0x20 && c <= 0xD7FF)
+                  || (c >= 0xE000 && c <= 0xFFFD)
+                  || c >= 0x10000
+                  || c == '\t';
           out.appendCodePoint(allowed ? c : '?');
         }
       }

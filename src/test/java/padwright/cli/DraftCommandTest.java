@@ -3,6 +3,8 @@ package padwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,8 +47,16 @@ class DraftCommandTest {
         .contains("desk-rest/base.svg", "desk-rest/foam-1.svg", "desk-rest/foam-2.svg")
         .contains("desk-rest/cover.svg", "desk-rest/dust-cover.svg", "desk-rest/section.svg")
         .contains("desk-rest/corner-mitred-end.svg", "stool-top/wadding.svg")
-        .noneMatch(name -> name.endsWith(".pdf") || name.contains("/."));
+        .noneMatch(name -> name.endsWith(".pdf") || name.endsWith(".json") || name.contains("/."));
     assertThat(said.out()).contains("Forearm rest, desk edge", "desk-rest");
+  }
+
+  @Test
+  void piecesOfEveryPartAreWrittenAsNumbers() throws IOException {
+    assertThat(Cli.run("draft", Cli.DEMO, "--out", out()).status()).isZero();
+    JsonNode all = new ObjectMapper().readTree(folder.resolve("out/pieces.json").toFile());
+    assertThat(all.get("parts").findValuesAsText("id"))
+        .contains("desk-rest", "stool-top", "reading-chair", "wall-panel");
   }
 
   @Test

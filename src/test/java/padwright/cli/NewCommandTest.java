@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import padwright.design.Job;
 import padwright.design.OutlineShape.Rectangle;
 import padwright.design.WrappedPad;
@@ -39,6 +41,23 @@ class NewCommandTest {
         .contains("armrest", "kneeler");
     JsonNode list = JSON.readTree(Cli.run("new", "--json").out()).get("patterns");
     assertThat(list).hasSize(6);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "forearm-rest",
+        "round-stool-top",
+        "drop-in-seat",
+        "wall-panel",
+        "armrest",
+        "kneeler"
+      })
+  void everyReadyMadePartCanBeBuiltAsItStands(String pattern) {
+    String file = folder.resolve(pattern + ".json").toString();
+    assertThat(Cli.run("new", pattern, "--out", file).status()).isZero();
+    Cli.Said said = Cli.run("check", file);
+    assertThat(said.status()).as(said.out()).isZero();
   }
 
   @Test

@@ -51,6 +51,23 @@ class LabelPlacementTest {
     }
   }
 
+  /** Staples so close that their numbers have no room: the numbers go outside on leaders. */
+  @Test
+  void crowdedNumbersStandOutsideOnLeaders() {
+    Drawing d = PieceDrawing.of(Pieces.HEADER, Pieces.round(64, 90, false));
+    check("crowded", d);
+    long leaders =
+        d.items().stream()
+            .filter(i -> i instanceof Stroke s && s.style() == LineStyle.LEADER)
+            .count();
+    assertThat(leaders).isGreaterThan(5);
+    // Nor is any number lost: those that no leader reaches are named in a note.
+    String all = " " + String.join(" ", words(d)).replace(",", "") + " ";
+    for (int n = 1; n <= 90; n++) {
+      assertThat(all).contains(" " + n + " ");
+    }
+  }
+
   @Test
   void theDemosLabelsTouchNothingEither() {
     for (Drawing d : Demo.pieces()) {
@@ -134,6 +151,36 @@ class LabelPlacementTest {
       assertThat(words.stream().filter(w -> w.matches("[0-9]+")).count())
           .isEqualTo(p.staples().size());
     }
+  }
+
+  /** A number nearer to another staple would be read as that one's. */
+  @Test
+  void everyStapleNumberStandsNearestToItsOwnStaple() {
+    int checked = 0;
+    for (PatternPiece p : RandomPieces.some(120)) {
+      PatternPiece shown = MirrorImage.of(p); // these bases are drawn as seen from the back
+      for (Item item : PieceDrawing.of(Pieces.HEADER, p).items()) {
+        if (item instanceof Text t && t.text().matches("[0-9]+")) {
+          Geometry ink = ink(t);
+          double own = Double.POSITIVE_INFINITY;
+          double other = Double.POSITIVE_INFINITY;
+          for (PatternPiece.StapleMark s : shown.staples()) {
+            Vec2 u = Vec2.polar(s.angle()).times(4);
+            double d = ink.distance(line(Path.line(s.at().minus(u), s.at().plus(u))));
+            if (s.number() == Integer.parseInt(t.text())) {
+              own = d;
+            } else {
+              other = Math.min(other, d);
+            }
+          }
+          if (own < 5) { // further away it stands on a leader
+            checked++;
+            assertThat(own).as("number %s", t).isLessThan(other);
+          }
+        }
+      }
+    }
+    assertThat(checked).isGreaterThan(1000);
   }
 
   @Test
