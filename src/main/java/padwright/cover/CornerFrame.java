@@ -14,19 +14,16 @@ import padwright.shape.TautPath;
  * @param before direction of travel along the side before the corner
  * @param after the same along the side after it
  * @param turn angle between them, radians, over 0
+ * @param mitre tan of half the turn: how far a mitre runs past the corner for each mm out
  */
-public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn) {
+public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, double mitre) {
 
   /** A flap narrower than this, mm, lies inside the bend of the covering itself. */
   private static final double FLAP_BEGINS = 0.05;
 
   static CornerFrame of(Vec2 apex, Vec2 before, Vec2 after) {
-    return new CornerFrame(apex, before, after, Math.atan2(before.cross(after), before.dot(after)));
-  }
-
-  /** tan of half the turn: how far a mitre runs past the corner for each mm out. */
-  double mitre() {
-    return Math.tan(turn / 2);
+    double turn = Math.atan2(before.cross(after), before.dot(after));
+    return new CornerFrame(apex, before, after, turn, Math.tan(turn / 2));
   }
 
   /** A flat point seen from the side before (first) or after the corner. */
@@ -52,12 +49,12 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn) {
    * the wall's end over the back.
    */
   double fold(TautPath path, double s) {
-    return path.out(Math.min(s, path.wallEnd())) * mitre();
+    return path.out(Math.min(s, path.wallEnd())) * mitre;
   }
 
   /** Half the width of the fold's surplus at path length s: from the fold to the bisector. */
   double halfSurplus(TautPath path, double s) {
-    return s * mitre() - fold(path, s);
+    return s * mitre - fold(path, s);
   }
 
   /**
@@ -110,7 +107,7 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn) {
   /** The tip of the folded flap: where the fold leaves the bisector. */
   Vec2 tip(TautPath path) {
     double level = tipLevel(path);
-    return flat(true, level * mitre(), level);
+    return flat(true, level * mitre, level);
   }
 
   /** Length of the fold from the tip of the flap to the back. */

@@ -4,6 +4,7 @@ import java.util.List;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Bounds;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
@@ -16,12 +17,21 @@ public final class LayerCounter {
   private final List<Vec2> cut;
   private final Skeleton skeleton;
   private final TautPath path;
+  private final double furthest;
 
   /** As for {@link WrapProof}: the trimmed cover, the folds and the solid. */
   public LayerCounter(List<Vec2> cut, Skeleton skeleton, TautPath path) {
     this.cut = cut;
     this.skeleton = skeleton;
     this.path = path;
+    double most = 0;
+    Bounds base = skeleton.outline().bounds();
+    for (Vec2 p : cut) {
+      double dx = Math.max(base.minX() - p.x(), p.x() - base.maxX());
+      double dy = Math.max(base.minY() - p.y(), p.y() - base.maxY());
+      most = Math.max(most, Math.max(dx, dy));
+    }
+    furthest = most;
   }
 
   /** Layers over a place of the back, given in the frame of the base seen from the face. */
@@ -48,7 +58,10 @@ public final class LayerCounter {
     double t = v.dot(side.along());
     double in = -v.dot(side.along().right());
     double s = level(in);
-    if (in < 0 || s < path.backStart()) {
+    // Nothing of the cover lies further out than this, so nothing of it comes further in.
+    boolean beyond =
+        s > furthest + CornerCut.JOINED || t < -furthest || t > side.length() + furthest;
+    if (in < 0 || s < path.backStart() || beyond) {
       return 0;
     }
     int n = skeleton.elements().size();

@@ -11,9 +11,23 @@ import padwright.geometry.Vec2;
  * rounded stretches over which it is eased, in order anticlockwise. A rounded corner that is
  * pleated is a chain of short sides, the flat facets that pleats make.
  */
-public record Skeleton(List<Element> elements) {
-  public Skeleton {
-    elements = List.copyOf(elements);
+public final class Skeleton {
+  private final List<Element> elements;
+  private final CornerFrame[] frames;
+
+  public Skeleton(List<Element> elements) {
+    this.elements = List.copyOf(elements);
+    frames = new CornerFrame[elements.size()];
+    for (int i = 0; i < frames.length; i++) {
+      if (elements.get(i) instanceof Side a && a.after() != Fold.NONE) {
+        Side b = (Side) next(i);
+        frames[i] = CornerFrame.of(a.to(), a.along(), b.along());
+      }
+    }
+  }
+
+  public List<Element> elements() {
+    return elements;
   }
 
   /** A stretch of the outline and the fold that follows it. */
@@ -88,8 +102,6 @@ public record Skeleton(List<Element> elements) {
 
   /** The corner after element i; only where a fold follows it, and then both are sides. */
   CornerFrame frame(int i) {
-    Side a = (Side) elements.get(i);
-    Side b = (Side) next(i);
-    return CornerFrame.of(a.to(), a.along(), b.along());
+    return frames[i];
   }
 }

@@ -56,25 +56,38 @@ final class SweepCover {
   }
 
   /**
-   * How far out the covering is whole once its notches are drawn together: at every level short of
-   * it, the gaps are notches and together no longer than the surplus that they are to take.
+   * How far out the covering of a corner is whole once its notches are drawn together: at every
+   * level short of it, the gaps are notches and together no longer than the surplus that they are
+   * to take.
    */
-  double closedReach(TautPath path) {
+  static double closedReach(List<SweepCover> corner, TautPath path) {
+    double least = corner.stream().mapToDouble(c -> c.least).min().orElse(0);
+    double most = corner.stream().mapToDouble(c -> c.most).max().orElse(0);
     if (most - least < SAME) {
       return least;
     }
     double reach = least;
     for (int k = 1; k <= LEVELS; k++) {
       double s = least + (most - SAME / 2 - least) * k / LEVELS;
-      double radius = sweep.radius() + s;
       double gaps = 0;
       double widest = 0;
-      for (double gap : gaps(radius)) {
-        gaps += gap * radius;
-        widest = Math.max(widest, gap * radius);
+      double surplus = 0;
+      // A notch that lies across two arcs is met as the end of one gap and the start of the next.
+      double open = 0;
+      for (SweepCover c : corner) {
+        double radius = c.sweep.radius() + s;
+        List<double[]> found = c.gaps(radius);
+        for (double[] gap : found) {
+          double length = (gap[1] - gap[0]) * radius;
+          gaps += length;
+          double joined = gap[0] < 1e-9 ? open + length : length;
+          widest = Math.max(widest, joined);
+          open = gap[1] > c.sweep.turn() - 1e-9 ? joined : 0;
+        }
+        open = found.isEmpty() ? 0 : open;
+        double wrapped = Math.max(0, c.sweep.radius() + path.out(s));
+        surplus += c.sweep.turn() * (radius - wrapped);
       }
-      double wrapped = Math.max(0, sweep.radius() + path.out(s));
-      double surplus = sweep.turn() * (radius - wrapped);
       if (widest > WIDEST_NOTCH || gaps > surplus + SAME) {
         return reach;
       }
@@ -83,8 +96,8 @@ final class SweepCover {
     return reach;
   }
 
-  /** The angles over which the circle of a radius lies outside the cut line. */
-  private List<Double> gaps(double radius) {
+  /** Where the circle of a radius lies outside the cut line, as angles into the sweep. */
+  private List<double[]> gaps(double radius) {
     List<Double> crossings = new ArrayList<>();
     crossings.add(0.0);
     for (int i = 0; i < cut.size(); i++) {
@@ -109,13 +122,13 @@ final class SweepCover {
     }
     crossings.add(sweep.turn());
     crossings.sort(null);
-    List<Double> gaps = new ArrayList<>();
+    List<double[]> gaps = new ArrayList<>();
     for (int i = 0; i + 1 < crossings.size(); i++) {
       double from = crossings.get(i);
       double to = crossings.get(i + 1);
       Vec2 middle = sweep.centre().along(Vec2.polar(sweep.fromAngle() + (from + to) / 2), radius);
       if (to - from > 1e-9 && !padwright.geometry.Polygons.contains(cut, middle)) {
-        gaps.add(to - from);
+        gaps.add(new double[] {from, to});
       }
     }
     return gaps;

@@ -3,6 +3,8 @@ package padwright.cover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
@@ -70,6 +72,7 @@ public final class WrapProof {
 
   private void run() {
     face();
+    Map<Integer, List<Sweep>> rounded = new TreeMap<>();
     for (int i = 0; i < skeleton.elements().size(); i++) {
       Element e = skeleton.elements().get(i);
       if (e instanceof Side side) {
@@ -78,9 +81,10 @@ public final class WrapProof {
           corner(skeleton.frame(i), side.after());
         }
       } else if (e instanceof Sweep sweep) {
-        sweep(sweep);
+        rounded.computeIfAbsent(sweep.corner(), k -> new ArrayList<>()).add(sweep);
       }
     }
+    rounded.values().forEach(this::sweeps);
   }
 
   /** The flat top inside the place where the covering begins to bend. */
@@ -252,17 +256,21 @@ public final class WrapProof {
     return a.along(d, t).distance(p);
   }
 
-  /** A rounded stretch over which the covering is eased. */
-  private void sweep(Sweep sweep) {
-    SweepCover cover = new SweepCover(cut, sweep);
+  /** The rounded stretches of one corner, over which the covering is eased. */
+  private void sweeps(List<Sweep> sweeps) {
+    List<SweepCover> covers = sweeps.stream().map(s -> new SweepCover(cut, s)).toList();
     double need = path.backStart();
-    if (cover.leastReach() < need - SLACK) {
-      bare += (need - cover.leastReach()) * sweep.turn() * sweep.radius();
+    for (int i = 0; i < sweeps.size(); i++) {
+      Sweep sweep = sweeps.get(i);
+      double reach = covers.get(i).leastReach();
+      if (reach < need - SLACK) {
+        bare += (need - reach) * sweep.turn() * sweep.radius();
+      }
+      double end = Math.max(-sweep.radius(), path.out(need));
+      worstEase = Math.max(worstEase, (need - end) / (sweep.radius() + need));
     }
-    double reach = cover.closedReach(path);
+    double reach = SweepCover.closedReach(covers, path);
     leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
-    double end = Math.max(-sweep.radius(), path.out(need));
-    worstEase = Math.max(worstEase, (need - end) / (sweep.radius() + need));
   }
 
   private WrapReport report(double turnUnder, double flapStrain) {

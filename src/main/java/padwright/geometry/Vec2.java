@@ -35,11 +35,13 @@ public record Vec2(double x, double y) {
   }
 
   public double length() {
-    return Math.hypot(x, y);
+    return Math.sqrt(x * x + y * y);
   }
 
   public double distance(Vec2 o) {
-    return Math.hypot(x - o.x, y - o.y);
+    double dx = x - o.x;
+    double dy = y - o.y;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** The vector of length 1 in this direction; the zero vector has none and gives NaN. */

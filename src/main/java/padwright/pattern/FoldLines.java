@@ -48,7 +48,7 @@ final class FoldLines {
 
   /** The line at one path length, where it lies on the cover and not in what was cut away. */
   static List<Path> at(PadShape shape, CoverPlan cover, double level) {
-    List<Vec2> within = cover.cut().flattened(0.05);
+    List<Vec2> within = null;
     List<Path> lines = new ArrayList<>();
     List<Segment> outline = shape.outline().segments();
     for (Segment s : outline) {
@@ -78,6 +78,9 @@ final class FoldLines {
         }
         lines.addAll(matching(inner, s));
         continue;
+      }
+      if (within == null) {
+        within = cover.cut().flattened(0.05);
       }
       if (Polygons.contains(within, from.midpoint(to))) {
         lines.add(Path.line(from, to));

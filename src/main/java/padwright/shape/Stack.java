@@ -24,6 +24,9 @@ public record Stack(
     EdgeShape edge,
     double wadding,
     boolean waddingOverSides) {
+  /** Points on a shaped edge for each layer: 48 keep within 0.03 mm of a 50 mm arc. */
+  private static final int EDGE_SAMPLES = 48;
+
   public Stack {
     layers = List.copyOf(layers);
   }
@@ -93,6 +96,28 @@ public record Stack(
       }
       z += layer.thickness();
     }
+    if (lowerLayersCarryTheEdge()) {
+      wholeEdge(discs);
+    } else {
+      sampledEdge(discs);
+    }
+    return discs;
+  }
+
+  /** Whether no layer that the edge shape reaches stands further back than the topmost. */
+  private boolean lowerLayersCarryTheEdge() {
+    double z = board;
+    for (Layer layer : layers) {
+      z += layer.thickness();
+      boolean reached = Double.isFinite(edgeLimit(z - 1e-9));
+      if (reached && layer.overhang() < topOverhang() - 1e-9) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void wholeEdge(List<Disc> discs) {
     double o = topOverhang();
     if (edge instanceof EdgeShape.Round round) {
       double r = round.radius();
@@ -104,7 +129,21 @@ public record Stack(
       double r = foamHeight() / 2;
       addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
     }
-    return discs;
+  }
+
+  /** The edge as points, where it cuts through layers that stand further back than the topmost. */
+  private void sampledEdge(List<Disc> discs) {
+    double z = board;
+    for (Layer layer : layers) {
+      for (int k = 0; k <= EDGE_SAMPLES; k++) {
+        double height = z + layer.thickness() * k / EDGE_SAMPLES;
+        double limit = edgeLimit(height);
+        if (Double.isFinite(limit)) {
+          addFoamCorner(discs, new Vec2(Math.min(layer.overhang(), limit), height), 0);
+        }
+      }
+      z += layer.thickness();
+    }
   }
 
   /** A corner of foam with the wadding over it: rolled round it, or lying on top and cut flush. */

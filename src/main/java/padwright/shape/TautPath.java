@@ -10,15 +10,64 @@ import padwright.geometry.Vec2;
  * The covering pulled taut over a section: from the flat top over the edge, down the side, round
  * the back arris and in along the back. Section coordinates, mm.
  *
- * @param hull the surface it lies on
- * @param neutral its neutral line, half the covering's thickness outside the hull; its first point
- *     is at {@code x = startX} on the flat top and its last at {@code x = -turnUnder} on the back
- * @param startX where the path starts, 0 or negative: the last place on the flat top at or inside
- *     the base outline's line
- * @param developed D: length of the neutral line less the start's distance inside the outline
- * @param backStart path length, counted as D is, at which the covering lies flat on the back
+ * <p>{@code hull} is the surface it lies on. {@code neutral} is its neutral line, half the
+ * covering's thickness outside the hull; its first point is at {@code x = startX} on the flat top
+ * and its last at {@code x = -turnUnder} on the back. {@code startX} is 0 or negative: the last
+ * place on the flat top at or inside the base outline's line. {@code developed} is D: the length of
+ * the neutral line less the start's distance inside the outline. {@code backStart} is the path
+ * length, counted as D is, at which the covering lies flat on the back.
  */
-public record TautPath(Path hull, Path neutral, double startX, double developed, double backStart) {
+public final class TautPath {
+  private final Path hull;
+  private final Path neutral;
+  private final double startX;
+  private final double developed;
+  private final double backStart;
+  // Asked for thousands of times by the proof, so worked out once.
+  private final double[] lengths;
+  private final Vec2[] centres;
+  private final double[] sweeps;
+  private final double wallEnd;
+
+  public TautPath(Path hull, Path neutral, double startX, double developed, double backStart) {
+    this.hull = hull;
+    this.neutral = neutral;
+    this.startX = startX;
+    this.developed = developed;
+    this.backStart = backStart;
+    List<Segment> pieces = neutral.segments();
+    lengths = new double[pieces.size()];
+    centres = new Vec2[pieces.size()];
+    sweeps = new double[pieces.size()];
+    for (int i = 0; i < pieces.size(); i++) {
+      Segment piece = pieces.get(i);
+      lengths[i] = piece.length();
+      centres[i] = piece.isArc() ? piece.centre() : Vec2.ZERO;
+      sweeps[i] = piece.sweep();
+    }
+    int bend = Math.max(0, pieces.size() - 2);
+    wallEnd = pieces.get(bend).isArc() ? backStart - lengths[bend] : backStart;
+  }
+
+  public Path hull() {
+    return hull;
+  }
+
+  public Path neutral() {
+    return neutral;
+  }
+
+  public double startX() {
+    return startX;
+  }
+
+  public double developed() {
+    return developed;
+  }
+
+  public double backStart() {
+    return backStart;
+  }
 
   /**
    * The neutral line's point at path length {@code s}, counted from the base outline's line on the
@@ -29,12 +78,15 @@ public record TautPath(Path hull, Path neutral, double startX, double developed,
     if (left <= 0) {
       return neutral.start().plus(new Vec2(left, 0));
     }
-    for (Segment piece : neutral.segments()) {
-      double l = piece.length();
-      if (left <= l) {
-        return piece.pointAt(left / l);
+    for (int i = 0; i < lengths.length; i++) {
+      if (left <= lengths[i]) {
+        double fraction = left / lengths[i];
+        Segment piece = neutral.segments().get(i);
+        return sweeps[i] == 0
+            ? piece.pointAt(fraction)
+            : centres[i].plus(piece.start().minus(centres[i]).rotated(sweeps[i] * fraction));
       }
-      left -= l;
+      left -= lengths[i];
     }
     return neutral.end().plus(new Vec2(-left, 0));
   }
@@ -46,8 +98,7 @@ public record TautPath(Path hull, Path neutral, double startX, double developed,
 
   /** Path length at which the last bend, round the back arris, begins. */
   public double wallEnd() {
-    Segment bend = neutral.segments().get(Math.max(0, neutral.segments().size() - 2));
-    return bend.isArc() ? backStart - bend.length() : backStart;
+    return wallEnd;
   }
 
   /**
