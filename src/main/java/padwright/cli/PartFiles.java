@@ -9,6 +9,7 @@ import padwright.design.Job;
 import padwright.design.PaddedPart;
 import padwright.export.CornerDiagram;
 import padwright.export.Drawing;
+import padwright.export.NamedDrawing;
 import padwright.export.PartHeader;
 import padwright.export.PieceDrawing;
 import padwright.export.PieceFiles;
@@ -61,8 +62,8 @@ final class PartFiles {
     }
     svg(out, folder + names.unique("", "section", SVG), SectionDrawing.of(header, result));
     count++;
-    for (Drawing corner : CornerDiagram.all(header, result)) {
-      svg(out, folder + names.unique("", cornerName(corner), SVG), corner);
+    for (NamedDrawing corner : CornerDiagram.all(header, result)) {
+      svg(out, folder + names.unique("", corner.name(), SVG), corner.drawing());
       count++;
     }
     if (pdf) {
@@ -72,11 +73,6 @@ final class PartFiles {
       count++;
     }
     return count;
-  }
-
-  /** What stands after the part's name in the diagram's title, such as "corner, double pleat". */
-  private static String cornerName(Drawing corner) {
-    return corner.title().substring(corner.title().lastIndexOf(':') + 1);
   }
 
   private PartHeader header(PaddedPart part) {

@@ -1,6 +1,7 @@
 package padwright.export;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -35,20 +36,36 @@ public final class CornerDiagram {
 
   /**
    * One diagram for each way this part's corners are folded; corners that are folded alike, or as
-   * mirror images, share one.
+   * mirror images, share one. Named {@code corner-} and the way it is folded, such as {@code
+   * corner-single-pleat}, or {@code rim-} where the whole edge is one rounding; a second of the
+   * same name ends in {@code -2}. The order, and so the names, follow the part's corners.
    */
-  public static List<Drawing> all(PartHeader header, PartResult result) {
+  public static List<NamedDrawing> all(PartHeader header, PartResult result) {
     Map<String, List<CornerPlan>> alike = new LinkedHashMap<>();
     for (CornerPlan p : result.cover().corners()) {
       String key =
           p.treatment() + " " + Math.round(1000 * p.turn()) + " " + Math.round(10 * p.radius());
       alike.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
     }
-    List<Drawing> list = new ArrayList<>();
+    List<NamedDrawing> list = new ArrayList<>();
+    Map<String, Integer> given = new HashMap<>();
     for (List<CornerPlan> group : alike.values()) {
-      list.add(of(header, result, group));
+      String name = name(group.get(0));
+      int times = given.merge(name, 1, Integer::sum);
+      String unique = times == 1 ? name : name + "-" + times;
+      list.add(new NamedDrawing(unique, of(header, result, group)));
     }
     return list;
+  }
+
+  private static String name(CornerPlan plan) {
+    String folded = CornerWords.name(plan.treatment()).replace(' ', '-');
+    return (isRim(plan) ? "rim-" : "corner-") + folded;
+  }
+
+  /** Whether it is the whole edge of a round part: no corner turns by half a turn or more. */
+  private static boolean isRim(CornerPlan plan) {
+    return plan.turn() > Math.PI;
   }
 
   /** The diagram of one corner. */
@@ -97,7 +114,7 @@ public final class CornerDiagram {
     CornerPlan plan = group.get(0);
     String title =
         header.partName()
-            + (plan.turn() > Math.PI ? ": rim, " : ": corner, ")
+            + (isRim(plan) ? ": rim, " : ": corner, ")
             + CornerWords.name(plan.treatment());
     double width = COLUMNS * CELL + (COLUMNS - 1) * GAP;
     double y = -Lettering.NAME * Lettering.ASCENT;

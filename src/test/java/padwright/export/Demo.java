@@ -54,7 +54,7 @@ final class Demo {
     for (PartResult r : set.parts()) {
       PartHeader h = header(set, r);
       list.add(SectionDrawing.of(h, r));
-      list.addAll(CornerDiagram.all(h, r));
+      CornerDiagram.all(h, r).forEach(d -> list.add(d.drawing()));
     }
     return list;
   }

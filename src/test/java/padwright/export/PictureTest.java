@@ -100,7 +100,8 @@ class PictureTest {
   @Test
   void everyCornerHasFivePicturesEachWithASentence() {
     for (Map.Entry<String, PartResult> e : Results.ALL.entrySet()) {
-      for (Drawing d : CornerDiagram.all(Pieces.HEADER, e.getValue())) {
+      for (NamedDrawing named : CornerDiagram.all(Pieces.HEADER, e.getValue())) {
+        Drawing d = named.drawing();
         List<String> words = LabelPlacementTest.words(d);
         assertThat(words).as(e.getKey()).contains("1", "2", "3", "4", "5");
         long frames =
@@ -116,7 +117,8 @@ class PictureTest {
   @Test
   void nothingOfACornerDiagramLeavesItsSheet() {
     for (PartResult r : Results.ALL.values()) {
-      for (Drawing d : CornerDiagram.all(Pieces.HEADER, r)) {
+      for (NamedDrawing named : CornerDiagram.all(Pieces.HEADER, r)) {
+        Drawing d = named.drawing();
         for (Item i : d.items()) {
           var b = SectionDrawing.bounds(i);
           assertThat(d.extent().contains(new padwright.geometry.Vec2(b.minX(), b.minY()))).isTrue();
@@ -140,7 +142,8 @@ class PictureTest {
   private static String sentences(String part) {
     return String.join(
         " ",
-        LabelPlacementTest.words(CornerDiagram.all(Pieces.HEADER, Results.ALL.get(part)).get(0)));
+        LabelPlacementTest.words(
+            CornerDiagram.all(Pieces.HEADER, Results.ALL.get(part)).get(0).drawing()));
   }
 
   /** Corners that turn alike and are treated alike share a diagram: a trapezoid has two kinds. */
@@ -148,6 +151,22 @@ class PictureTest {
   void cornersFoldedAlikeShareADiagram() {
     assertThat(CornerDiagram.all(Pieces.HEADER, Results.ALL.get("single"))).hasSize(1);
     assertThat(CornerDiagram.all(Pieces.HEADER, Results.ALL.get("trapezoid"))).hasSize(2);
+  }
+
+  /** The names become file names: they must not follow the wording of the title. */
+  @Test
+  void everyDiagramHasANameOfItsOwnThatSaysHowTheCornerIsFolded() {
+    assertThat(names("single")).containsExactly("corner-single-pleat");
+    assertThat(names("trapezoid")).containsExactly("corner-single-pleat", "corner-single-pleat-2");
+    assertThat(names("rest")).containsExactly("corner-mitred-end");
+    assertThat(names("double")).containsExactly("corner-double-pleat");
+    assertThat(names("stool")).containsExactly("rim-pleats");
+  }
+
+  private static List<String> names(String part) {
+    return CornerDiagram.all(Pieces.HEADER, Results.ALL.get(part)).stream()
+        .map(NamedDrawing::name)
+        .toList();
   }
 
   @Test

@@ -46,18 +46,38 @@ final class Furniture {
     p.line(at.x(), at.y(), at.x() + l, at.y(), LineStyle.CHECK);
     p.line(at.x(), at.y() - TICK, at.x(), at.y() + TICK, LineStyle.CHECK);
     p.line(at.x() + l, at.y() - TICK, at.x() + l, at.y() + TICK, LineStyle.CHECK);
-    p.text(at.x() + l + 2, at.y() - 1, NOTE, false, "100 mm " + axis(!turned));
+    p.text(at.x() + l + 2, at.y() - 1, NOTE, false, length(!turned));
+  }
+
+  /**
+   * Both check lines along the very edges of a page of text, each with its length written after it,
+   * in strips under 4 mm wide.
+   */
+  static void inMargin(PdfPainter p, Sheet sheet) throws IOException {
+    double l = PrintCorrection.CHECK_LENGTH;
+    across(p, new Vec2(0, TICK), sheet.turned());
+    Vec2 foot = new Vec2(sheet.width() - TICK, TICK);
+    line(p, foot, l);
+    Vec2 text = new Vec2(foot.x() + 1, foot.y() + l + 3);
+    p.text(new Drawing.Text(text, NOTE, Math.PI / 2, Anchor.START, false, length(sheet.turned())));
+  }
+
+  private static String length(boolean across) {
+    return "100 mm " + axis(across);
   }
 
   /** A line of 100 mm upwards from a point, its length written left of it. */
   static void upright(PdfPainter p, Vec2 at, boolean turned) throws IOException {
     double l = PrintCorrection.CHECK_LENGTH;
-    p.line(at.x(), at.y(), at.x(), at.y() + l, LineStyle.CHECK);
-    p.line(at.x() - TICK, at.y(), at.x() + TICK, at.y(), LineStyle.CHECK);
-    p.line(at.x() - TICK, at.y() + l, at.x() + TICK, at.y() + l, LineStyle.CHECK);
+    line(p, at, l);
     Vec2 text = new Vec2(at.x() - TICK - 0.9, at.y() + l / 2);
-    p.text(
-        new Drawing.Text(text, NOTE, Math.PI / 2, Anchor.MIDDLE, false, "100 mm " + axis(turned)));
+    p.text(new Drawing.Text(text, NOTE, Math.PI / 2, Anchor.MIDDLE, false, length(turned)));
+  }
+
+  private static void line(PdfPainter p, Vec2 foot, double l) throws IOException {
+    p.line(foot.x(), foot.y(), foot.x(), foot.y() + l, LineStyle.CHECK);
+    p.line(foot.x() - TICK, foot.y(), foot.x() + TICK, foot.y(), LineStyle.CHECK);
+    p.line(foot.x() - TICK, foot.y() + l, foot.x() + TICK, foot.y() + l, LineStyle.CHECK);
   }
 
   private static String axis(boolean across) {

@@ -19,6 +19,9 @@ public final class JobSheet {
   private static final double GUTTER = 7;
   private static final double TITLE = 17;
 
+  /** Kept free under and right of the text for the check lines, mm. */
+  private static final double STRIP = 4.5;
+
   private final PartResult part;
   private final JobHeader header;
   private final CuttingList list;
@@ -46,9 +49,10 @@ public final class JobSheet {
           p -> {
             title(p, sheet, page, fit.pages());
             if (page == 0) {
-              list.draw(p, 0, sheet.height() - TITLE, sheet.width(), fit.size);
+              list.draw(p, 0, sheet.height() - TITLE, width(sheet), fit.size);
             }
             fit.text.draw(p, 2 * page, 2 * page + 2);
+            Furniture.inMargin(p, sheet);
           });
     }
   }
@@ -73,7 +77,7 @@ public final class JobSheet {
   }
 
   private Flow.Laid lay(Typeface face, Sheet sheet, List<Block> blocks, double size) {
-    double wide = (sheet.width() - GUTTER) / 2;
+    double wide = (width(sheet) - GUTTER) / 2;
     double top = sheet.height() - TITLE;
     double under = top - list.height(size) - 2.5;
     double right = wide + GUTTER;
@@ -83,25 +87,30 @@ public final class JobSheet {
             i ->
                 new Bounds(
                     i % 2 == 0 ? 0 : right,
-                    0.5,
+                    STRIP,
                     i % 2 == 0 ? wide : right + wide,
                     i < 2 ? under : top));
+  }
+
+  /** What the text may take. */
+  private static double width(Sheet sheet) {
+    return sheet.width() - STRIP;
   }
 
   private void title(PdfPainter p, Sheet sheet, int page, int pages) throws IOException {
     Typeface face = p.face();
     double y = sheet.height() - 6;
     String count = header.quantity();
-    double room = sheet.width() - face.width(count, 5) - 6;
+    double room = width(sheet) - face.width(count, 5) - 6;
     p.text(0, y, 7.5, true, face.fitted(header.part(), 7.5, room));
-    p.text(sheet.width(), y, 5, Anchor.END, count);
+    p.text(width(sheet), y, 5, Anchor.END, count);
     String where =
         header.client().isEmpty() ? header.job() : header.job() + " for " + header.client();
     String right =
         "Job sheet" + (pages > 1 ? " " + (page + 1) + " of " + pages : "") + ", " + header.date();
-    double left = sheet.width() - face.width(right, 3.5) - 4;
+    double left = width(sheet) - face.width(right, 3.5) - 4;
     p.text(0, y - 6, 3.5, false, face.fitted(where, 3.5, left));
-    p.text(sheet.width(), y - 6, 3.5, Anchor.END, right);
-    p.line(0, y - 8, sheet.width(), y - 8, LineStyle.FRONT);
+    p.text(width(sheet), y - 6, 3.5, Anchor.END, right);
+    p.line(0, y - 8, width(sheet), y - 8, LineStyle.FRONT);
   }
 }

@@ -3,7 +3,9 @@ package padwright.export.pdf;
 import java.awt.geom.Point2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
@@ -21,12 +23,17 @@ import padwright.material.Paper;
  * Reads pages back: every stroked line in mm of the page as filed, curves walked by their own
  * formula.
  */
-final class ReadBack extends PDFGraphicsStreamEngine {
+public final class ReadBack extends PDFGraphicsStreamEngine {
   private static final double MM = 25.4 / 72;
+  private static final Bounds EVERYWHERE = new Bounds(-1e9, -1e9, 1e9, 1e9);
 
-  /** A stroked line as a fine chain of points. */
-  record Line(List<Vec2> points) {
-    double length() {
+  /**
+   * A stroked line as a fine chain of points, whole as it was written.
+   *
+   * @param window the box outside of which it is not printed; null where all of it is
+   */
+  public record Line(List<Vec2> points, Bounds window) {
+    public double length() {
       double sum = 0;
       for (int i = 1; i < points.size(); i++) {
         sum += points.get(i).distance(points.get(i - 1));
@@ -34,25 +41,28 @@ final class ReadBack extends PDFGraphicsStreamEngine {
       return sum;
     }
 
-    Bounds bounds() {
+    public Bounds bounds() {
       return points.stream().map(Bounds::of).reduce(Bounds::union).orElseThrow();
     }
   }
 
   private final List<Line> lines = new ArrayList<>();
   private final List<List<Vec2>> open = new ArrayList<>();
+  private final Deque<Bounds> outer = new ArrayDeque<>();
+  private Bounds window;
+  private boolean clipping;
 
   private ReadBack(PDPage page) throws IOException {
     super(page);
     processPage(page);
   }
 
-  static List<Line> lines(PDPage page) throws IOException {
+  public static List<Line> lines(PDPage page) throws IOException {
     return new ReadBack(page).lines;
   }
 
   /** All text of a page without its spaces: readers set them as they like, in turned text most. */
-  static String words(PDDocument d, int page) throws IOException {
+  public static String words(PDDocument d, int page) throws IOException {
     PDFTextStripper text = new PDFTextStripper();
     text.setStartPage(page);
     text.setEndPage(page);
@@ -107,12 +117,17 @@ final class ReadBack extends PDFGraphicsStreamEngine {
 
   @Override
   public void strokePath() {
-    open.forEach(s -> lines.add(new Line(List.copyOf(s))));
+    open.forEach(s -> lines.add(new Line(List.copyOf(s), window)));
     open.clear();
   }
 
   @Override
   public void endPath() {
+    if (clipping) {
+      // Windows are upright boxes, one within the other at most.
+      window = new Line(open.get(0), null).bounds();
+      clipping = false;
+    }
     open.clear();
   }
 
@@ -147,7 +162,22 @@ final class ReadBack extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  public void clip(int windingRule) {}
+  public void clip(int windingRule) {
+    clipping = true;
+  }
+
+  @Override
+  public void saveGraphicsState() {
+    super.saveGraphicsState();
+    outer.push(window == null ? EVERYWHERE : window);
+  }
+
+  @Override
+  public void restoreGraphicsState() {
+    super.restoreGraphicsState();
+    Bounds b = outer.pop();
+    window = b.equals(EVERYWHERE) ? null : b;
+  }
 
   @Override
   public void shadingFill(COSName name) {
