@@ -11,6 +11,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import padwright.geometry.Bounds;
+import padwright.geometry.Vec2;
 import padwright.jobfile.JobReader;
 import padwright.material.Catalogue;
 import padwright.material.CatalogueReader;
@@ -59,6 +61,75 @@ class RealPartsTest {
         assertThat(there).isEqualTo(DimensionSheet.serves(part));
         for (int page = 2; ReadBack.words(d, page).contains("Sizesandcorners"); page++) {
           TextBoxes.assertTidy(d, page, 210, 297);
+        }
+      }
+    }
+  }
+
+  /** Level and upright in the page as filed; each with a short stroke across either end. */
+  @Test
+  void every_page_has_a_check_line_of_100_mm_on_both_axes() throws IOException {
+    for (PartResult part : set.parts()) {
+      for (Paper paper : List.of(Samples.A4, Samples.A0, Samples.ROLL)) {
+        try (PDDocument d = Loader.loadPDF(print(part, paper))) {
+          for (int page = 1; page <= d.getNumberOfPages(); page++) {
+            String where = part.asked().id() + " on " + paper.id() + ", page " + page;
+            List<ReadBack.Line> lines = ReadBack.lines(d.getPage(page - 1));
+            assertThat(checkLines(lines, true)).as(where + ", across").isEqualTo(1);
+            assertThat(checkLines(lines, false)).as(where + ", along").isEqualTo(1);
+            assertThat(ReadBack.words(d, page))
+                .as(where)
+                .contains("100mmacrossthepaper", "100mmalongthepaper");
+          }
+        }
+      }
+    }
+  }
+
+  private static long checkLines(List<ReadBack.Line> lines, boolean across) {
+    return lines.stream()
+        .filter(l -> l.points().size() == 2 && Math.abs(l.length() - 100) < 0.001)
+        .filter(l -> (across ? l.bounds().height() : l.bounds().width()) < 0.001)
+        .filter(l -> l.points().stream().allMatch(end -> crossed(lines, end, across)))
+        .count();
+  }
+
+  /** Whether a stroke across the line has its middle at this end of it. */
+  private static boolean crossed(List<ReadBack.Line> lines, Vec2 end, boolean across) {
+    return lines.stream()
+        .filter(l -> l.points().size() == 2 && l.length() < 4)
+        .filter(l -> (across ? l.bounds().width() : l.bounds().height()) < 0.001)
+        .anyMatch(l -> l.bounds().centre().distance(end) < 0.001);
+  }
+
+  /** The job sheet's text leaves the strips free that the lines stand in. */
+  @Test
+  void nothing_of_the_job_sheet_lies_on_its_check_lines() throws IOException {
+    for (PartResult part : set.parts()) {
+      for (Paper paper : List.of(Samples.A4, Samples.LETTER)) {
+        try (PDDocument d = Loader.loadPDF(print(part, paper))) {
+          List<ReadBack.Line> lines = ReadBack.lines(d.getPage(0));
+          List<Bounds> strips =
+              lines.stream()
+                  .filter(l -> l.points().size() == 2 && Math.abs(l.length() - 100) < 0.001)
+                  .map(l -> l.bounds().grown(1))
+                  .toList();
+          assertThat(strips).hasSize(2);
+          for (Bounds word : TextBoxes.words(d, 1)) {
+            Bounds b =
+                new Bounds(
+                    word.minX(),
+                    paper.height() - word.maxY(),
+                    word.maxX(),
+                    paper.height() - word.minY());
+            assertThat(strips).noneMatch(b::overlaps);
+          }
+          for (ReadBack.Line l : lines) {
+            boolean theirs = l.length() < 4 || Math.abs(l.length() - 100) < 0.001;
+            assertThat(theirs || strips.stream().noneMatch(l.bounds()::overlaps))
+                .as("%s %s: line %s", part.asked().id(), paper.id(), l.bounds())
+                .isTrue();
+          }
         }
       }
     }

@@ -34,7 +34,7 @@ final class TextBoxes {
   /**
    * A box a shown string, from baseline to the top of its capitals, mm from the page's top left.
    */
-  private static List<Bounds> words(PDDocument d, int page) throws IOException {
+  static List<Bounds> words(PDDocument d, int page) throws IOException {
     List<Bounds> boxes = new ArrayList<>();
     PDFTextStripper s =
         new PDFTextStripper() {
