@@ -28,6 +28,9 @@ final class Room {
 
   private static final double LEAST_STEP = 1.25;
 
+  /** A ring is tried on both its sides in turn, each with obstacles of its own. */
+  private static final int RECENT = 4;
+
   private final Bounds bounds;
   private final double[] polygon;
   private final List<double[]> holes = new ArrayList<>();
@@ -40,6 +43,11 @@ final class Room {
   private int[] asked = new int[128];
   private int question;
   private final BoxSet boxes = new BoxSet();
+
+  /** What stood in the way last: it mostly stands in the way of the next place tried, too. */
+  private final int[] recent = new int[RECENT];
+
+  private int found;
 
   Room(Path cutLine, List<Path> innerCuts) {
     this.bounds = cutLine.bounds();
@@ -133,6 +141,11 @@ final class Room {
 
   /** The same with the box as its middle, the direction of its width and its half sides. */
   private boolean clear(double x, double y, double ux, double uy, double hw, double hh) {
+    for (int k = 0; k < Math.min(found, RECENT); k++) {
+      if (meets(recent[k], x, y, ux, uy, hw, hh)) {
+        return false;
+      }
+    }
     if (boxes.anyMeets(x, y, ux, uy, hw, hh)) {
       return false;
     }
@@ -147,6 +160,7 @@ final class Room {
         int[] near = buckets[r * columns + c];
         for (int k = 1; near != null && k <= near[0]; k++) {
           if (asked[near[k]] != question && meets(near[k], x, y, ux, uy, hw, hh)) {
+            recent[found++ % RECENT] = near[k];
             return false;
           }
           asked[near[k]] = question;
