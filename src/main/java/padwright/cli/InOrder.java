@@ -20,6 +20,9 @@ final class InOrder {
   /** How many results a thread may be ahead of the one that is handed over next. */
   private static final int AHEAD = 3;
 
+  /** Threads more than processors: some always wait for the disk. */
+  private static final int WAITING = 2;
+
   private InOrder() {}
 
   /** One step of work. */
@@ -41,7 +44,7 @@ final class InOrder {
    *     going on any more
    */
   static <I, O> void each(List<I> items, Work<I, O> work, Taker<O> taker) throws Exception {
-    int threads = Math.min(Runtime.getRuntime().availableProcessors(), items.size());
+    int threads = Math.min(Runtime.getRuntime().availableProcessors() + WAITING, items.size());
     if (items.size() < FEW || threads < 2) {
       for (I item : items) {
         taker.take(work.on(item));
