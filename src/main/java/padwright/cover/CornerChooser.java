@@ -225,8 +225,10 @@ final class CornerChooser {
     return new CornerChoice(Treatment.PLEATS, fold, n, fullness / (2 * n), 0, reason, refused);
   }
 
+  /** The surplus of covering at a path length; round a corner the back cannot pass its centre. */
   double fullness(CornerSite site, double s) {
-    return site.turn() * (s - Math.max(-site.leastRadius(), path.out(s)));
+    double out = site.sharp() ? path.out(s) : Math.max(-site.leastRadius(), path.out(s));
+    return site.turn() * (s - out);
   }
 
   private Fold awayFromFront(CornerSite site) {

@@ -19,7 +19,7 @@ import padwright.shape.TautPath;
 public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, double mitre) {
 
   /** A flap narrower than this, mm, lies inside the bend of the covering itself. */
-  private static final double FLAP_BEGINS = 0.05;
+  private static final double FLAP_BEGINS = 0.001;
 
   static CornerFrame of(Vec2 apex, Vec2 before, Vec2 after) {
     double turn = Math.atan2(before.cross(after), before.dot(after));

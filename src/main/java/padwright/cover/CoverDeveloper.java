@@ -3,7 +3,6 @@ package padwright.cover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import padwright.cover.CornerPlan.Sense;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Path;
@@ -240,48 +239,14 @@ public final class CoverDeveloper {
       if (skeleton.elements().get(i) instanceof Skeleton.Side side
           && side.corner() == site
           && side.after() != Fold.NONE) {
-        pleat(folds, skeleton.frame(i), side.after());
+        folds.addAll(
+            CornerFolds.of(
+                skeleton.frame(i),
+                side.after(),
+                path,
+                sites.get(site).sharp() ? reliefStop : Double.POSITIVE_INFINITY));
       }
     }
     return folds;
-  }
-
-  private void pleat(List<CornerPlan.Fold> folds, CornerFrame f, Fold fold) {
-    double edge = path.developed();
-    boolean relieved = sites.size() > 0 && f.turn() > 0 && fold != Fold.NONE;
-    if (!relieved) {
-      return;
-    }
-    boolean pleatOnly = choicesHasRounded(f);
-    double tip = f.tipLevel(path);
-    double meet = pleatOnly ? edge : f.whereHalfSurplusIs(path, reliefStop, edge);
-    if (fold == Fold.DOUBLE) {
-      double reach = f.arrisLength(path);
-      Vec2 apex = f.tip(path);
-      Vec2 axis = f.before().right().plus(f.after().right()).unit();
-      Vec2 end = f.flat(true, f.fold(path, path.backStart()), path.backStart());
-      double half = Math.acos(Math.min(1, axis.dot(end.minus(apex).unit())));
-      folds.add(fold(Sense.OUTWARD, Path.line(apex, apex.along(axis, reach))));
-      for (double turn : new double[] {-half / 2, half / 2}) {
-        double length = reach / Math.cos(half / 2);
-        folds.add(fold(Sense.INWARD, Path.line(apex, apex.along(axis.rotated(turn), length))));
-      }
-    } else {
-      double crease = Math.min(meet, edge);
-      folds.add(
-          fold(Sense.INWARD, Path.line(f.tip(path), f.flat(true, crease * f.mitre(), crease))));
-    }
-    for (boolean first : new boolean[] {true, false}) {
-      folds.add(
-          fold(Sense.OUTWARD, Path.polyline(f.foldLine(path, first, 0, tip, path.backStart()))));
-    }
-  }
-
-  private boolean choicesHasRounded(CornerFrame f) {
-    return sites.stream().noneMatch(s -> s.sharp() && s.apex().distance(f.apex()) < 1e-9);
-  }
-
-  private static CornerPlan.Fold fold(Sense sense, Path line) {
-    return new CornerPlan.Fold(sense, line);
   }
 }

@@ -124,8 +124,13 @@ public record Segment(Vec2 start, Vec2 end, double bulge) {
   /** Adds the end points of its chords to {@code points}; the start is not added. */
   public void flattenInto(List<Vec2> points, double chordError) {
     int n = chords(chordError);
-    for (int i = 1; i < n; i++) {
-      points.add(pointAt((double) i / n));
+    if (n > 1) {
+      Vec2 c = centre();
+      Vec2 out = start.minus(c);
+      double step = sweep() / n;
+      for (int i = 1; i < n; i++) {
+        points.add(c.plus(out.rotated(step * i)));
+      }
     }
     points.add(end);
   }

@@ -91,11 +91,13 @@ public final class PatternEngine {
     rules.covering(pad, cover.cut().bounds());
     rules.foam();
     rules.opening(shape.bareGap());
-    FasteningRules fastening = new FasteningRules(spec, shape);
-    fastening.staples(staples);
-    fastening.mounting(pad.host(), mounting, mounter, standOff);
+    StapleRules stapling = new StapleRules(spec, shape);
+    stapling.staples(staples);
+    MountingRules mounts = new MountingRules(spec, shape);
+    mounts.mounting(pad.host(), mounting, mounter, standOff);
     findings.addAll(rules.findings());
-    findings.addAll(fastening.findings());
+    findings.addAll(stapling.findings());
+    findings.addAll(mounts.findings());
     findings.sort(java.util.Comparator.comparing(Finding::level));
     return new PartResult(
         pad,

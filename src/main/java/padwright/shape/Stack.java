@@ -124,7 +124,8 @@ public record Stack(
       addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
     } else if (edge instanceof EdgeShape.Bevel bevel) {
       addFoamCorner(discs, new Vec2(o - bevel.size(), foamTop()), 0);
-      addFoamCorner(discs, new Vec2(o, foamTop() - bevel.size()), 0);
+      // Wadding on the top lies down over the bevel as well.
+      addShapedCorner(discs, new Vec2(o, foamTop() - bevel.size()), 0);
     } else if (edge instanceof EdgeShape.FullRound) {
       double r = foamHeight() / 2;
       addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
@@ -139,22 +140,31 @@ public record Stack(
         double height = z + layer.thickness() * k / EDGE_SAMPLES;
         double limit = edgeLimit(height);
         if (Double.isFinite(limit)) {
-          addFoamCorner(discs, new Vec2(Math.min(layer.overhang(), limit), height), 0);
+          addShapedCorner(discs, new Vec2(Math.min(layer.overhang(), limit), height), 0);
         }
       }
       z += layer.thickness();
     }
   }
 
-  /** A corner of foam with the wadding over it: rolled round it, or lying on top and cut flush. */
+  /** A corner of foam: with wadding over it where that covers the sides, or where it is the top. */
   private void addFoamCorner(List<Disc> discs, Vec2 centre, double radius) {
-    if (waddingOverSides) {
-      discs.add(new Disc(centre, radius + wadding));
+    if (waddingOverSides || centre.y() + radius > foamTop() - 1e-9) {
+      addShapedCorner(discs, centre, radius);
     } else {
       discs.add(new Disc(centre, radius));
-      if (wadding > 0 && centre.y() + radius > foamTop() - 1e-9) {
-        discs.add(new Disc(centre.plus(new Vec2(0, wadding)), radius));
-      }
+    }
+  }
+
+  /** A corner under the wadding: it is rolled round it, or lies on top and is cut flush. */
+  private void addShapedCorner(List<Disc> discs, Vec2 centre, double radius) {
+    if (waddingOverSides) {
+      discs.add(new Disc(centre, radius + wadding));
+      return;
+    }
+    discs.add(new Disc(centre, radius));
+    if (wadding > 0) {
+      discs.add(new Disc(centre.plus(new Vec2(0, wadding)), radius));
     }
   }
 

@@ -70,7 +70,23 @@ public final class RandomPads {
               List.of(Treatment.SINGLE_PLEAT, Treatment.DOUBLE_PLEAT, Treatment.MITRED_END)
                   .get(random.nextInt(3)));
     }
+    if (once(15)) {
+      lowAndWide(p);
+    }
     return p;
+  }
+
+  /** A thin pad on a large round base in a cloth that gives: what can be eased. */
+  private void lowAndWide(Pads p) {
+    p.outline = new OutlineShape.Circle(pick(500, 1200));
+    p.thickness = 6.5;
+    p.backArris = 0;
+    p.foam = List.of(Pads.layer(pick(4, 8), 0));
+    p.edge = new EdgeShape.Square();
+    p.wadding = Optional.empty();
+    p.covering = "knit-fabric";
+    p.turnUnder = OptionalDouble.of(pick(15, 25));
+    p.treatments = List.of(Treatment.AUTO);
   }
 
   private OutlineShape outline() {

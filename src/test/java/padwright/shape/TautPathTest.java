@@ -124,4 +124,33 @@ class TautPathTest {
     assertThat(developed(12, 0, SQUARE, 1, 20.1, 24)).isGreaterThan(d);
     assertThat(developed(12, 0, SQUARE, 1, 20, 24.1)).isGreaterThan(d);
   }
+
+  @Test
+  void waddingOnTheTopLiesDownOverABevel() {
+    // 24 of foam bevelled by 10, wadding 4 on it: hypotenuse, then down 14 + 4 + 12.
+    Stack stack =
+        new Stack(12, 0, List.of(new Stack.Layer(24, 0)), new EdgeShape.Bevel(10), 4, false);
+    double d = SectionBuilder.taut(stack, 0, 20).developed();
+    assertThat(d).isCloseTo(-10 + Math.sqrt(200) + 14 + 4 + 12 + 20, within(1e-9));
+  }
+
+  @Test
+  void aRoundOverASteppedBackLayerFollowsWhatFoamIsThere() {
+    // The top layer stands 6 over and is 10 high; a round of 20 would stand out below it, where
+    // there is only the flush layer. The covering goes from the arc's end at height 42 to (0, 32).
+    Stack stack =
+        new Stack(
+            12,
+            0,
+            List.of(new Stack.Layer(20, 0), new Stack.Layer(10, 6)),
+            new EdgeShape.Round(20),
+            0,
+            false);
+    // The arc's lowest point on the top layer is 10 under its centre's top: angle acos(1/2).
+    double arcX = 6 - 20 + 20 * Math.sin(Math.PI / 3);
+    double chain = 20 * Math.PI / 3 + Math.hypot(arcX, 32) + 20;
+    double d = SectionBuilder.taut(stack, 0, 20).developed();
+    // The hull bridges from the arc's end straight to the back arris.
+    assertThat(d).isCloseTo(6 - 20 + chain, within(0.02));
+  }
 }

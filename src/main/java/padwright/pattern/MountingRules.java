@@ -1,0 +1,188 @@
+package padwright.pattern;
+
+import static padwright.design.Finding.Level.CAUTION;
+import static padwright.design.Finding.Level.NOTE;
+import static padwright.design.Finding.Level.STOP;
+import static padwright.pattern.FindingRules.OWN;
+import static padwright.pattern.FindingRules.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.design.Finding;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad.Finish;
+import padwright.design.WrappedPad.Fixing;
+import padwright.design.WrappedPad.Hole;
+import padwright.design.WrappedPad.Host;
+import padwright.fastening.Mounting;
+import padwright.fastening.MountingPlanner;
+import padwright.fastening.Withdrawal;
+import padwright.geometry.Polygons;
+import padwright.geometry.Vec2;
+import padwright.material.Screw;
+import padwright.shape.PadShape;
+
+/** What the mounting gives cause to say. */
+final class MountingRules {
+  private final List<Finding> findings = new ArrayList<>();
+  private final PadSpec spec;
+  private final PadShape shape;
+
+  MountingRules(PadSpec spec, PadShape shape) {
+    this.spec = spec;
+    this.shape = shape;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  void mounting(Host host, Mounting mounting, MountingPlanner planner, double standOff) {
+    if (host.fixing() == Fixing.TAPE
+        && host.finish() != Finish.BARE
+        && host.finish() != Finish.LACQUERED) {
+      findings.add(
+          Finding.plain(
+              "mount-tape",
+              CAUTION,
+              "Tape does not hold on a waxed or oiled host.",
+              FindingRules.PRACTICE,
+              "Clean the place down to bare wood, or screw from behind"));
+    }
+    if (host.fixing() == Fixing.TAPE && standOff > 0) {
+      findings.add(
+          Finding.of(
+              "mount-tape-gap",
+              NOTE,
+              text(
+                  "The turn-under holds the middle of the back %.1f off the host; tape there bridges"
+                      + " no gap without packing.",
+                  standOff),
+              standOff,
+              standOff * 2,
+              "mm",
+              "trade rule: foam tape at least twice as thick as the mismatch",
+              "Glue the packing strip in first"));
+    }
+    if (mounting.packing().isEmpty() && standOff > 0 && host.fixing() != Fixing.NONE) {
+      findings.add(
+          Finding.plain(
+              "mount-no-packing",
+              NOTE,
+              "The turn-unders leave no room for a packing strip between them.",
+              "geometry of the base",
+              "The part bears on its turn-unders"));
+    }
+    mounting.screw().ifPresent(s -> screw(host, s, mounting, planner, standOff));
+  }
+
+  private void screw(
+      Host host, Screw screw, Mounting mounting, MountingPlanner planner, double standOff) {
+    if (mounting.screwLength().isEmpty()) {
+      findings.add(
+          Finding.of(
+              "mount-screw-none",
+              STOP,
+              text(
+                  "No length of %s reaches through %.1f of host and stays %.1f short of the foam.",
+                  screw.name(), host.thickness().orElse(0), MountingPlanner.LEAST_MARGIN),
+              spec.leastThickness(),
+              MountingPlanner.LEAST_MARGIN,
+              "mm",
+              OWN,
+              "Countersink the host deeper, or take another screw"));
+      return;
+    }
+    double into = planner.into(mounting.screwLength().getAsDouble(), standOff);
+    double margin = spec.leastThickness() - into;
+    double holds = Withdrawal.screw(spec.board().specificGravity(), screw.shank(), into);
+    if (margin <= 0) {
+      findings.add(
+          Finding.of(
+              "mount-screw-through",
+              STOP,
+              text(
+                  "A screw of %.0f goes %.1f into the base and comes through its foam.",
+                  mounting.screwLength().getAsDouble(), into),
+              margin,
+              0,
+              "mm",
+              "length less host and packing against the base's least thickness",
+              shorter(screw, planner, standOff)));
+    } else if (margin < MountingPlanner.LEAST_MARGIN) {
+      findings.add(
+          Finding.of(
+              "mount-screw-margin",
+              CAUTION,
+              text(
+                  "A screw of %.0f leaves %.1f of base under its point.",
+                  mounting.screwLength().getAsDouble(), margin),
+              margin,
+              MountingPlanner.LEAST_MARGIN,
+              "mm",
+              OWN,
+              shorter(screw, planner, standOff)));
+    } else if (into <= 0) {
+      findings.add(
+          Finding.of(
+              "mount-screw-short",
+              STOP,
+              text(
+                  "A screw of %.0f does not reach the base through %.1f of host.",
+                  mounting.screwLength().getAsDouble(), host.thickness().orElse(0)),
+              into,
+              0,
+              "mm",
+              "length less host and packing",
+              shorter(screw, planner, standOff)));
+    } else {
+      findings.add(
+          Finding.of(
+              "mount-screw-hold",
+              NOTE,
+              text(
+                  "Each %s goes %.1f into the base and holds about %.0f N at most.",
+                  screw.name(), into, holds),
+              holds,
+              0,
+              "N",
+              "Wood Handbook FPL-GTR-282 (2021) Eq. 8-10, ultimate; board for solid wood is an"
+                  + " extrapolation of ours",
+              "Use a stop on the drill and defer to local rules for parts that carry a person"));
+    }
+    for (Hole h : mounting.positions()) {
+      double edge = edgeDistance(h);
+      if (edge < screw.edgeDistance()) {
+        findings.add(
+            Finding.of(
+                "mount-screw-edge",
+                CAUTION,
+                text("The screw at %.0f, %.0f is %.1f from the base's edge.", h.x(), h.y(), edge),
+                edge,
+                screw.edgeDistance(),
+                "mm",
+                screw.origin().source(),
+                "Move it further in"));
+      }
+    }
+  }
+
+  private static String shorter(Screw screw, MountingPlanner planner, double standOff) {
+    return planner.longest(screw, standOff).isPresent()
+        ? text("Take length %.0f", planner.longest(screw, standOff).getAsDouble())
+        : "Countersink the host deeper, or take another screw";
+  }
+
+  private double edgeDistance(Hole h) {
+    Vec2 p = new Vec2(h.x(), h.y());
+    List<Vec2> points = shape.outline().flattened(0.05);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      Vec2 a = points.get(i);
+      Vec2 d = points.get((i + 1) % points.size()).minus(a);
+      double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
+      least = Math.min(least, a.along(d, t).distance(p));
+    }
+    return Polygons.contains(points, p) ? least : -least;
+  }
+}
