@@ -1,13 +1,14 @@
+import java.io.BufferedInputStream;
+import java.io.DataInputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Locale;
 
 /**
  * Measures the 100 mm check lines of a page on its raster, knowing nothing of the program that drew
  * it: looks for the lowest level line and the rightmost upright line of about 100 mm with a short
- * stroke across each end, and measures from stroke to stroke. Run it with a PGM file and its dots
- * an inch; it leaves with 1 where a line is missing or more than 0.1 mm off.
+ * stroke across each end, and measures from stroke to stroke. Run it with the dots an inch and the
+ * pages, one PGM after the other, on standard input; it leaves with 1 where a page lacks a line or
+ * one is more than 0.1 mm off.
  */
 public final class MeasureCheckLine {
   private static final double LENGTH = 100;
@@ -22,55 +23,84 @@ public final class MeasureCheckLine {
   private final int width;
   private final int height;
   private final byte[] pixels;
-  private final int offset;
   private final double dotsPerMm;
   private final boolean turned;
 
   private MeasureCheckLine(
-      int width, int height, byte[] pixels, int offset, double dotsPerMm, boolean turned) {
+      int width, int height, byte[] pixels, double dotsPerMm, boolean turned) {
     this.width = width;
     this.height = height;
     this.pixels = pixels;
-    this.offset = offset;
     this.dotsPerMm = dotsPerMm;
     this.turned = turned;
   }
 
   public static void main(String[] args) throws IOException {
-    byte[] file = Files.readAllBytes(Path.of(args[0]));
-    int[] at = {0};
-    if (!word(file, at).equals("P5")) {
-      throw new IOException(args[0] + " is not a binary PGM file");
+    double dots = Double.parseDouble(args[0]) / 25.4;
+    int pages = 0;
+    int wrong = 0;
+    double worst = 0;
+    try (DataInputStream in = new DataInputStream(new BufferedInputStream(System.in))) {
+      for (int first = in.read(); first >= 0; first = in.read()) {
+        pages++;
+        MeasureCheckLine page = read(first, in, dots, false);
+        double level = page.find();
+        double upright =
+            new MeasureCheckLine(page.width, page.height, page.pixels, dots, true).find();
+        double off = Math.max(Math.abs(level - LENGTH), Math.abs(upright - LENGTH));
+        if (off <= MOST_OFF) {
+          worst = Math.max(worst, off);
+        } else { // also where there is no line: its length is not a number
+          wrong++;
+          System.out.printf(
+              Locale.ROOT,
+              "page %d: level %.3f mm, upright %.3f mm, not within %.1f of %.0f%n",
+              pages,
+              level,
+              upright,
+              MOST_OFF,
+              LENGTH);
+        }
+      }
     }
-    int w = Integer.parseInt(word(file, at));
-    int h = Integer.parseInt(word(file, at));
-    if (!word(file, at).equals("255")) {
-      throw new IOException(args[0] + " has not 8 bits a pixel");
-    }
-    double dots = Double.parseDouble(args[1]) / 25.4;
-    double level = new MeasureCheckLine(w, h, file, at[0], dots, false).find();
-    double upright = new MeasureCheckLine(w, h, file, at[0], dots, true).find();
-    System.out.printf(Locale.ROOT, "check lines: level %.3f mm, upright %.3f mm%n", level, upright);
-    if (!(Math.abs(level - LENGTH) <= MOST_OFF && Math.abs(upright - LENGTH) <= MOST_OFF)) {
-      System.out.printf(Locale.ROOT, "not within %.1f mm of %.0f mm%n", MOST_OFF, LENGTH);
+    System.out.printf(
+        Locale.ROOT, "check lines of %d pages, at most %.3f mm off%n", pages, worst);
+    if (wrong > 0 || pages == 0) {
       System.exit(1);
     }
   }
 
-  private static String word(byte[] file, int[] at) {
-    while (file[at[0]] == '#' || Character.isWhitespace(file[at[0]])) {
-      if (file[at[0]] == '#') {
-        while (file[at[0]] != '\n') {
-          at[0]++;
-        }
+  private static MeasureCheckLine read(int first, DataInputStream in, double dots, boolean turned)
+      throws IOException {
+    String kind = (char) first + word(in);
+    if (!kind.equals("P5")) {
+      throw new IOException("not a binary PGM page: " + kind);
+    }
+    int w = Integer.parseInt(word(in));
+    int h = Integer.parseInt(word(in));
+    if (!word(in).equals("255")) {
+      throw new IOException("a page has not 8 bits a pixel");
+    }
+    byte[] pixels = new byte[w * h];
+    in.readFully(pixels);
+    return new MeasureCheckLine(w, h, pixels, dots, turned);
+  }
+
+  /** The next word of a header and the one space after it. */
+  private static String word(DataInputStream in) throws IOException {
+    int c = in.readUnsignedByte();
+    while (c == '#' || Character.isWhitespace(c)) {
+      while (c == '#' && in.readUnsignedByte() != '\n') {
+        // the rest of a comment
       }
-      at[0]++;
+      c = in.readUnsignedByte();
     }
-    int from = at[0];
-    while (!Character.isWhitespace(file[at[0]])) {
-      at[0]++;
+    StringBuilder word = new StringBuilder();
+    while (!Character.isWhitespace(c)) {
+      word.append((char) c);
+      c = in.readUnsignedByte();
     }
-    return new String(file, from, at[0]++ - from, java.nio.charset.StandardCharsets.US_ASCII);
+    return word.toString();
   }
 
   /** How far along a line one can go, and how many lines there are. */
@@ -85,7 +115,7 @@ public final class MeasureCheckLine {
   /** 0 = white, 1 = black. */
   private double ink(int x, int line) {
     int at = turned ? x * width + line : line * width + x;
-    return 1 - (pixels[offset + at] & 0xff) / 255.0;
+    return 1 - (pixels[at] & 0xff) / 255.0;
   }
 
   /** The length of the last line found, mm; NaN where there is none. */

@@ -16,8 +16,8 @@ import padwright.pattern.PatternPiece.StapleMark;
 
 /** Marks on a piece that have their own place: staples, holes, centre marks, the front. */
 final class PieceMarks {
-  /** Drawn length of a staple: shorter than the closest spacing, longer than it is wide. */
-  static final double STAPLE = 8;
+  /** Drawn length of a staple: neighbours at 8 mm must not be read as one line. */
+  static final double STAPLE = 6;
 
   private static final double TRIANGLE = 4;
   private static final double CROSSHAIR = 3;

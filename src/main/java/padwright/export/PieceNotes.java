@@ -33,7 +33,8 @@ final class PieceNotes {
     List<String> lines = new ArrayList<>();
     lines.add(header.partName());
     lines.add(count(hand));
-    lines.add(piece.material() + ", " + thickness());
+    boolean known = piece.thickness() > 0;
+    lines.add(known ? piece.material() + ", " + thickness() : piece.material());
     lines.add("cut size " + size());
     lines.add(sideUp());
     String job = header.jobTitle();

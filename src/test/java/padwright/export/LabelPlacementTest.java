@@ -109,7 +109,7 @@ class LabelPlacementTest {
           double own = Double.POSITIVE_INFINITY;
           double other = Double.POSITIVE_INFINITY;
           for (PatternPiece.StapleMark s : shown.staples()) {
-            Vec2 u = Vec2.polar(s.angle()).times(4);
+            Vec2 u = Vec2.polar(s.angle()).times(3);
             double d = ink.distance(LabelInk.line(Path.line(s.at().minus(u), s.at().plus(u))));
             if (s.number() == Integer.parseInt(t.text())) {
               own = d;

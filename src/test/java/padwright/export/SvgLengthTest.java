@@ -28,7 +28,7 @@ class SvgLengthTest {
       assertThat(svg.length("staple-line")).isCloseTo(model(p, LineKind.STAPLE), within(TOLERANCE));
       assertThat(svg.length("front-edge")).isCloseTo(model(p, LineKind.FRONT), within(TOLERANCE));
       assertThat(svg.length("staples"))
-          .isCloseTo(8.0 * p.staples().size(), within(TOLERANCE * (1 + p.staples().size() / 50.0)));
+          .isCloseTo(6.0 * p.staples().size(), within(TOLERANCE * (1 + p.staples().size() / 50.0)));
     }
   }
 

@@ -27,8 +27,8 @@ record PieceLines(
   /** A staple's number and the middle of its crown. */
   record Numbered(int number, Vec2 at, double angle) {}
 
-  /** Drawn length of a crown, mm: about a common upholstery staple's. */
-  private static final double CROWN = 10;
+  /** Drawn length of a crown, mm: as on the pattern, so that close staples stay apart. */
+  private static final double CROWN = 6;
 
   static PieceLines of(PatternPiece piece) {
     boolean m = piece.side() == SideUp.BACK;
