@@ -37,6 +37,7 @@ final class StapleRules {
   }
 
   void staples(StaplePlan plan) {
+    spacing();
     boolean any = StapleDepths.longestPassing(plan.legs(), spec.staple().id()).isPresent();
     if (plan.leg() == 0) {
       findings.add(
@@ -83,6 +84,24 @@ final class StapleRules {
               "Take " + THICKER));
     }
     pull(plan, v);
+  }
+
+  private void spacing() {
+    double least = StaplePlan.closest(spec.staple());
+    if (spec.spacing() < least) {
+      findings.add(
+          Finding.of(
+              "staple-spacing",
+              CAUTION,
+              text(
+                  "Staples of a crown of %.1f cannot stand %.1f apart; they are set out %.1f apart.",
+                  spec.staple().crown(), spec.spacing(), least),
+              spec.spacing(),
+              least,
+              "mm",
+              OWN,
+              "Take a narrower crown, or a wider spacing"));
+    }
   }
 
   private void depth(StaplePlan plan, LegVerdict v, boolean any) {
