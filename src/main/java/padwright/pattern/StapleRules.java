@@ -38,6 +38,7 @@ final class StapleRules {
 
   void staples(StaplePlan plan) {
     spacing();
+    arris();
     boolean any = StapleDepths.longestPassing(plan.legs(), spec.staple().id()).isPresent();
     if (plan.leg() == 0) {
       findings.add(
@@ -101,6 +102,23 @@ final class StapleRules {
               "mm",
               OWN,
               "Take a narrower crown, or a wider spacing"));
+    }
+  }
+
+  private void arris() {
+    if (spec.edgeDistance() < spec.backArris()) {
+      findings.add(
+          Finding.of(
+              "staple-on-arris",
+              CAUTION,
+              text(
+                  "Staples %.1f from the edge stand on the back arris, which is rounded to %.1f.",
+                  spec.edgeDistance(), spec.backArris()),
+              spec.edgeDistance(),
+              spec.backArris(),
+              "mm",
+              "geometry of the section",
+              text("Staple at least %.1f from the edge", spec.backArris())));
     }
   }
 
@@ -181,6 +199,9 @@ final class StapleRules {
         plan.positions().stream().map(StaplePlan.Position::side).distinct().toList()) {
       long count = plan.positions().stream().filter(p -> p.side().equals(side)).count();
       double length = sideLength(side);
+      if (length == 0) {
+        continue; // a fold's staple at a sharp corner: no side pulls on it alone
+      }
       double needed = spec.pull().getAsDouble() * length;
       double holds = each * count;
       findings.add(

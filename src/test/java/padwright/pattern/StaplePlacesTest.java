@@ -97,6 +97,31 @@ class StaplePlacesTest {
     assertThat(part.staples().positions()).hasSizeLessThan(1400 / 13);
   }
 
+  @Test
+  void onARoundedBackArrisTheCoveringIsStillCountedAndItIsACaution() {
+    Pads pads = new Pads();
+    pads.outline = Pads.rectangle(400, 300);
+    pads.edgeDistance = OptionalDouble.of(4);
+    PartResult sharp = pads.run();
+    pads.backArris = 6;
+    PartResult rounded = pads.run();
+    assertThat(rounded.figures().staples().corner().layers())
+        .isGreaterThanOrEqualTo(sharp.figures().staples().corner().layers());
+    assertThat(rounded.findings()).anyMatch(f -> f.rule().equals("staple-on-arris"));
+    assertThat(sharp.findings()).noneMatch(f -> f.rule().equals("staple-on-arris"));
+  }
+
+  @Test
+  void aFoldsStapleIsNotAskedToHoldASideOfNoLength() {
+    Pads pads = new Pads();
+    pads.outline = Pads.rectangle(400, 300);
+    pads.treatments = List.of(padwright.design.WrappedPad.Treatment.DOUBLE_PLEAT);
+    pads.pull = OptionalDouble.of(0.5);
+    List<Finding> pulls =
+        pads.run().findings().stream().filter(f -> f.rule().equals("staple-pull")).toList();
+    assertThat(pulls).hasSize(4).allMatch(f -> f.limit().orElse(0) > 0);
+  }
+
   /** Staples whose middle is outside the base. */
   private static List<StaplePlan.Position> offTheBoard(PartResult part) {
     List<Vec2> outline = part.shape().outline().flattened(0.001);
