@@ -178,6 +178,27 @@ public final class Defaults {
     return Math.max(LEAST_CLEARANCE, OPENING_GAP - coverThickness * layers);
   }
 
+  /** Names the gaps taken on the sides that keep clear, each with its layers of covering. */
+  public void noteClearance(List<WrappedPad.Neighbour> sides, double coverThickness, int[] layers) {
+    List<String> values = new ArrayList<>();
+    for (int k = 0; k < sides.size(); k++) {
+      String value = String.format(Locale.ROOT, "%.1f mm", clearance(coverThickness, layers[k]));
+      if (sides.get(k) == WrappedPad.Neighbour.KEEP_CLEAR && !values.contains(value)) {
+        values.add(value);
+      }
+    }
+    if (!values.isEmpty()) {
+      note(
+          "base.clearance",
+          String.join(", ", values),
+          String.format(
+              Locale.ROOT,
+              "3/16 in a side less the covering in it, at least %.1f mm",
+              LEAST_CLEARANCE),
+          Status.PUBLISHED);
+    }
+  }
+
   public double dustCoverInset(OptionalDouble given, boolean wanted) {
     return wanted
         ? or(given, "dustCover.inset", 6, "its edge inside the base's edge", Status.PRACTICE)

@@ -3,6 +3,7 @@ package padwright.fastening;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.CornerPlan;
+import padwright.design.WrappedPad.Side;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -28,6 +29,7 @@ final class StapleLine {
   private final double cornerClear;
   private final double crown;
   private final List<CornerPlan> corners;
+  private final Side seen;
 
   StapleLine(
       Path outline,
@@ -36,7 +38,8 @@ final class StapleLine {
       double edgeDistance,
       double cornerClear,
       double crown,
-      List<CornerPlan> corners) {
+      List<CornerPlan> corners,
+      Side seen) {
     this.outline = outline;
     this.names = names;
     this.spacing = Math.max(spacing, Crowns.pitch(crown));
@@ -44,6 +47,7 @@ final class StapleLine {
     this.cornerClear = cornerClear;
     this.crown = crown;
     this.corners = corners;
+    this.seen = seen;
   }
 
   /**
@@ -258,7 +262,7 @@ final class StapleLine {
     } else if (length / quartered <= spacing) {
       n = quartered;
     }
-    double front = frontDistance(line);
+    double front = frontDistance(line, Vec2.polar(-Math.PI / 2 + seen.ordinal() * Math.PI / 2));
     for (int j = 0; j < n; j++) {
       double at = (front + j * length / n) % length;
       Segment s = line.segments().get(0);
@@ -277,17 +281,17 @@ final class StapleLine {
     }
   }
 
-  /** Distance along a closed path of its lowest point. */
-  private static double frontDistance(Path line) {
+  /** Distance along a closed path of its furthest point in a direction. */
+  private static double frontDistance(Path line, Vec2 towards) {
     double run = 0;
     double best = 0;
-    double lowest = Double.POSITIVE_INFINITY;
+    double furthest = Double.NEGATIVE_INFINITY;
     for (Segment s : line.segments()) {
       int steps = 64;
       for (int k = 0; k < steps; k++) {
         Vec2 p = s.pointAt((double) k / steps);
-        if (p.y() < lowest - 1e-9) {
-          lowest = p.y();
+        if (p.dot(towards) > furthest + 1e-9) {
+          furthest = p.dot(towards);
           best = run + s.length() * k / steps;
         }
       }

@@ -62,7 +62,8 @@ public final class StaplePlanner {
                 spec.edgeDistance(),
                 spec.cornerClear(),
                 spec.staple().crown(),
-                corners)
+                corners,
+                front)
             .places();
     List<Place> kept = kept(places, holes);
     List<Position> positions = new ArrayList<>();

@@ -188,6 +188,9 @@ final class PadBuild {
         defaults.reliefStop(pad.corners().reliefStop(), width, shape.section().taut().backStart());
     developer = developer(shape, stop);
     defaultsWithoutNumbers();
+    if (pad.base().size() != SizeMeaning.BOARD && pad.base().clearance().isEmpty()) {
+      defaults.noteClearance(pad.base().sides(), coverThickness, layers);
+    }
     double clearance = clearance(layers);
     boolean warpAlongWidth = pad.cover().warpAlongWidth();
     double along = pad.cover().stretchAlong();
