@@ -6,36 +6,16 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.material.Board;
+import padwright.material.Constants;
 import padwright.material.Covering;
 import padwright.material.Foam;
 import padwright.material.Status;
 
 /**
  * The values taken where the maker left a field out, each remembered with its reason so that the
- * result can name it. Practice and our own choice, no standard; the same figures stand in the
- * catalogue's constants with their status.
+ * result can name it. The numbers and where they come from stand in {@link Constants}.
  */
 public final class Defaults {
-  /** A base to this width is narrow, mm. */
-  public static final double NARROW = 60;
-
-  /** A base wider than this is wide, mm. */
-  public static final double WIDE = 300;
-
-  /** A coated covering from this thickness on counts as stiff, mm. */
-  private static final double STIFF = 1.5;
-
-  /** A rest to this width and height takes a shorter relief stop, mm. */
-  private static final double THIN_REST_WIDTH = 75;
-
-  private static final double THIN_REST_WALL = 40;
-
-  /** The published gap a side of a set-in seat, mm (3/16 in; E. A. Johnson 1919, ch. IV). */
-  public static final double OPENING_GAP = 4.7625;
-
-  /** A gap that is kept however thick the covering is, mm. */
-  public static final double LEAST_CLEARANCE = 1.5;
-
   private final List<Assumption> taken = new ArrayList<>();
 
   /** Everything taken so far, in the order it was asked for. */
@@ -79,89 +59,105 @@ public final class Defaults {
 
   public double overhang(
       OptionalDouble given, int layer, Foam foam, double foamHeight, SizeMeaning size) {
-    double value;
-    String reason;
+    double flush = Constants.value("foam-flush-thickness");
+    double middle = Constants.value("foam-overhang-middle-thickness");
+    String field = "foam[" + layer + "].overhang";
     if (size == SizeMeaning.OPENING) {
-      value = 0;
-      reason = "flush in an opening";
-    } else if (foamHeight <= 25 && foam.firm()) {
-      value = 0;
-      reason = "foam to 25 thick and firm stands flush";
-    } else if (foamHeight <= 50) {
-      value = 6;
-      reason = "soft foam, or foam to 50 thick, stands 6 over";
-    } else {
-      value = 12;
-      reason = "foam over 50 thick stands 12 over";
+      return rule(given, field, "foam-overhang-opening", "flush in an opening");
     }
-    return or(given, "foam[" + layer + "].overhang", value, reason, Status.PRACTICE);
+    if (foamHeight <= flush && foam.firm()) {
+      return or(
+          given,
+          field,
+          0,
+          text("foam to %.0f thick and firm stands flush", flush),
+          status("foam-flush-thickness"));
+    }
+    return foamHeight <= middle
+        ? rule(
+            given,
+            field,
+            "foam-overhang-middle",
+            text("soft foam, or foam to %.0f thick, stands over", middle))
+        : rule(
+            given, field, "foam-overhang-thick", text("foam over %.0f thick stands over", middle));
   }
 
   private static boolean stiff(Covering covering, double thickness) {
     return covering.family() == Covering.Family.LEATHER
-        || (covering.family() == Covering.Family.COATED && thickness >= STIFF);
+        || (covering.family() == Covering.Family.COATED
+            && thickness >= Constants.value("covering-stiff"));
+  }
+
+  /** Which of the rules for turn-under and grip a base falls under. */
+  private static String widthRule(double baseWidth, Covering c, double thickness) {
+    if (baseWidth <= Constants.value("base-narrow")) {
+      return "narrow";
+    }
+    if (stiff(c, thickness)) {
+      return "stiff";
+    }
+    return baseWidth <= Constants.value("base-middle") ? "middle" : "wide";
+  }
+
+  private static String widthReason(String rule) {
+    return switch (rule) {
+      case "narrow" -> text("base to %.0f wide", Constants.value("base-narrow"));
+      case "stiff" -> "stiff covering pulled by hand";
+      case "middle" -> text("base to %.0f wide", Constants.value("base-middle"));
+      default -> text("base over %.0f wide", Constants.value("base-middle"));
+    };
   }
 
   public double turnUnder(OptionalDouble given, double baseWidth, Covering c, double thickness) {
-    double value = 25;
-    String reason = "base over 300 wide";
-    if (baseWidth <= NARROW) {
-      value = 15;
-      reason = "base to 60 wide";
-    } else if (stiff(c, thickness)) {
-      value = 30;
-      reason = "stiff covering pulled by hand";
-    } else if (baseWidth <= WIDE) {
-      value = 20;
-      reason = "base to 300 wide";
-    }
-    return or(given, "cover.turnUnder", value, reason, Status.PRACTICE);
+    String rule = widthRule(baseWidth, c, thickness);
+    return rule(given, "cover.turnUnder", "turn-under-" + rule, widthReason(rule));
   }
 
   public double grip(OptionalDouble given, double baseWidth, Covering c, double thickness) {
-    double value = 25;
-    String reason = "base over 300 wide";
-    if (baseWidth <= NARROW) {
-      value = 17;
-      reason = "base to 60 wide: staple and trim one side first";
-    } else if (stiff(c, thickness)) {
-      value = 45;
-      reason = "stiff covering pulled by hand";
-    } else if (baseWidth <= WIDE) {
-      value = 12;
-      reason = "base to 300 wide";
-    }
-    return or(given, "cover.grip", value, reason, Status.PRACTICE);
+    String rule = widthRule(baseWidth, c, thickness);
+    String reason = widthReason(rule);
+    return rule(
+        given,
+        "cover.grip",
+        "grip-" + rule,
+        rule.equals("narrow") ? reason + ": staple and trim one side first" : reason);
   }
 
   public double reliefStop(OptionalDouble given, double baseWidth, double wall) {
-    boolean thin = baseWidth <= THIN_REST_WIDTH && wall <= THIN_REST_WALL;
-    return or(
-        given,
-        "corners.reliefStop",
-        thin ? 10 : 12,
-        thin ? "thin narrow rest" : "relief cuts stop about 1/2 in from the fold",
-        Status.PRACTICE);
+    boolean thin =
+        baseWidth <= Constants.value("rest-thin-width")
+            && wall <= Constants.value("rest-thin-wall");
+    return thin
+        ? rule(given, "corners.reliefStop", "relief-stop-narrow", "thin narrow rest")
+        : rule(
+            given,
+            "corners.reliefStop",
+            "relief-stop",
+            "relief cuts stop about 1/2 in from the fold");
   }
 
   public double spacing(OptionalDouble given, Covering covering) {
     boolean close =
         covering.family() == Covering.Family.COATED || covering.family() == Covering.Family.LEATHER;
-    return or(
-        given,
-        "staples.spacing",
-        close ? 20 : 25,
-        close ? "coated cloth and leather" : "woven and knitted cloth",
-        Status.PRACTICE);
+    return close
+        ? rule(given, "staples.spacing", "staple-spacing-coated", "coated cloth and leather")
+        : rule(given, "staples.spacing", "staple-spacing-woven", "woven and knitted cloth");
   }
 
   public double edgeDistance(OptionalDouble given, double baseWidth, Board board) {
-    double value = baseWidth <= NARROW ? 8 : board.pressedFibre() ? 15 : 12;
-    String reason =
-        baseWidth <= NARROW
-            ? "base to 60 wide"
-            : board.pressedFibre() ? "pressed fibre board splits at its edge" : "base over 60 wide";
-    return or(given, "staples.edgeDistance", value, reason, Status.PRACTICE);
+    double narrow = Constants.value("base-narrow");
+    if (baseWidth <= narrow) {
+      return rule(
+          given, "staples.edgeDistance", "staple-edge-narrow", text("base to %.0f wide", narrow));
+    }
+    return board.pressedFibre()
+        ? rule(
+            given,
+            "staples.edgeDistance",
+            "staple-edge-pressed-fibre",
+            "pressed fibre board splits at its edge")
+        : rule(given, "staples.edgeDistance", "staple-edge", text("base over %.0f wide", narrow));
   }
 
   public double waddingThickness(OptionalDouble given, double compressed, String id) {
@@ -175,39 +171,32 @@ public final class Defaults {
 
   /** The gap of a keep-clear side with so many layers of covering in it. */
   public static double clearance(double coverThickness, int layers) {
-    return Math.max(LEAST_CLEARANCE, OPENING_GAP - coverThickness * layers);
-  }
-
-  /** Names the gaps taken on the sides that keep clear, each with its layers of covering. */
-  public void noteClearance(List<WrappedPad.Neighbour> sides, double coverThickness, int[] layers) {
-    List<String> values = new ArrayList<>();
-    for (int k = 0; k < sides.size(); k++) {
-      String value = String.format(Locale.ROOT, "%.1f mm", clearance(coverThickness, layers[k]));
-      if (sides.get(k) == WrappedPad.Neighbour.KEEP_CLEAR && !values.contains(value)) {
-        values.add(value);
-      }
-    }
-    if (!values.isEmpty()) {
-      note(
-          "base.clearance",
-          String.join(", ", values),
-          String.format(
-              Locale.ROOT,
-              "3/16 in a side less the covering in it, at least %.1f mm",
-              LEAST_CLEARANCE),
-          Status.PUBLISHED);
-    }
+    return Math.max(
+        Constants.value("opening-clearance-least"),
+        Constants.value("opening-clearance") - coverThickness * layers);
   }
 
   public double dustCoverInset(OptionalDouble given, boolean wanted) {
     return wanted
-        ? or(given, "dustCover.inset", 6, "its edge inside the base's edge", Status.PRACTICE)
-        : given.orElse(6);
+        ? rule(given, "dustCover.inset", "dust-cover-inset", "its edge inside the base's edge")
+        : given.orElse(Constants.value("dust-cover-inset"));
   }
 
   public double dustCoverTurn(OptionalDouble given, boolean wanted) {
     return wanted
-        ? or(given, "dustCover.turn", 12, "its own edge turned under", Status.PRACTICE)
-        : given.orElse(12);
+        ? rule(given, "dustCover.turn", "dust-cover-turn", "its own edge turned under")
+        : given.orElse(Constants.value("dust-cover-turn"));
+  }
+
+  private double rule(OptionalDouble given, String field, String constant, String reason) {
+    return or(given, field, Constants.value(constant), reason, status(constant));
+  }
+
+  private static Status status(String constant) {
+    return Constants.row(constant).origin().status();
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
   }
 }

@@ -134,7 +134,7 @@ public final class MountingPlanner {
   private List<String> steps(
       Optional<Path> packing, Optional<Screw> screw, OptionalDouble length, double standOff) {
     List<String> steps = new ArrayList<>();
-    if (standOff > 0) {
+    if (standOff > 0 && host.fixing() != Fixing.NONE) {
       steps.add(
           packing.isPresent()
               ? text(

@@ -274,7 +274,7 @@ final class FindingRules {
                       + " left.",
                   list(gap)),
               least,
-              padwright.design.Defaults.OPENING_GAP,
+              padwright.material.Constants.value("opening-clearance"),
               "mm",
               "E. A. Johnson, Furniture Upholstery for Schools (1919), ch. IV: at least 3/16 in a"
                   + " side",

@@ -64,7 +64,7 @@ final class MountingRules {
               "trade rule: foam tape at least twice as thick as the mismatch",
               "Glue the packing strip in first"));
     }
-    if (mounting.packing().isEmpty() && standOff > 0) {
+    if (mounting.packing().isEmpty() && standOff > 0 && host.fixing() != Fixing.NONE) {
       findings.add(
           Finding.plain(
               "mount-no-packing",

@@ -187,10 +187,7 @@ final class PadBuild {
     double stop =
         defaults.reliefStop(pad.corners().reliefStop(), width, shape.section().taut().backStart());
     developer = developer(shape, stop);
-    defaultsWithoutNumbers();
-    if (pad.base().size() != SizeMeaning.BOARD && pad.base().clearance().isEmpty()) {
-      defaults.noteClearance(pad.base().sides(), coverThickness, layers);
-    }
+    defaultsWithoutNumbers(layers);
     double clearance = clearance(layers);
     boolean warpAlongWidth = pad.cover().warpAlongWidth();
     double along = pad.cover().stretchAlong();
@@ -228,7 +225,7 @@ final class PadBuild {
             defaults.taken());
   }
 
-  private void defaultsWithoutNumbers() {
+  private void defaultsWithoutNumbers(int[] layers) {
     if (pad.edge() instanceof padwright.design.EdgeShape.Square) {
       defaults.note("edge", "square", "left square unless the job says otherwise", Status.OWN);
     }
@@ -238,7 +235,63 @@ final class PadBuild {
     if (pad.cover().stretchAlong() == 0 && pad.cover().stretchAcross() == 0) {
       defaults.note("cover.stretchAllowance", "0", "nothing is taken off for stretch", Status.OWN);
     }
+    clearanceTaken(layers);
+    otherFields();
     defaults.note("foam squash", "none", "sizes are for foam at its full thickness", Status.OWN);
+  }
+
+  private void clearanceTaken(int[] layers) {
+    boolean kept =
+        pad.base().size() != SizeMeaning.BOARD
+            && pad.base().sides().contains(Neighbour.KEEP_CLEAR)
+            && pad.base().clearance().isEmpty();
+    if (kept) {
+      List<String> values = new ArrayList<>();
+      for (int k = 0; k < 4; k++) {
+        String value = mm(Defaults.clearance(coverThickness, layers[k]));
+        if (pad.base().sides().get(k) == Neighbour.KEEP_CLEAR && !values.contains(value)) {
+          values.add(value);
+        }
+      }
+      defaults.note(
+          "base.clearance",
+          String.join(", ", values),
+          "3/16 in a side with the covering in it, and never under 1.5 mm beside it",
+          Status.PUBLISHED);
+    }
+  }
+
+  /** Fields that mean something plain when a job leaves them out; named in one line. */
+  private void otherFields() {
+    List<String> plain = new ArrayList<>();
+    if (pad.base().size() == SizeMeaning.BOARD) {
+      plain.add("sizes are the board's");
+    }
+    if (pad.front() == WrappedPad.Side.FRONT) {
+      plain.add("the front is the front");
+    }
+    if (!pad.cover().warpAlongWidth()) {
+      plain.add("the warp runs along the length");
+    }
+    if (pad.base().backArris() == 0) {
+      plain.add("the back arris is sharp");
+    }
+    if (pad.wadding().isPresent() && !stack.waddingOverSides()) {
+      plain.add("wadding lies on the top only");
+    }
+    if (pad.corners().treatments().equals(List.of(WrappedPad.Treatment.AUTO))) {
+      plain.add("corners are chosen by rule");
+    }
+    if (pad.dustCover().wanted()) {
+      plain.add("there is a dust cover");
+    }
+    if (pad.host().fixing() == WrappedPad.Fixing.NONE) {
+      plain.add("nothing holds the part down");
+    }
+    if (!plain.isEmpty()) {
+      defaults.note(
+          "other fields", String.join("; ", plain), "unless the job says otherwise", Status.OWN);
+    }
   }
 
   /** A turn-under to find the corners' thickness with, before the base's width is known. */
@@ -282,8 +335,9 @@ final class PadBuild {
   private static int[] layersPerSide(List<CornerPlan> corners) {
     int[] layers = {1, 1, 1, 1};
     for (CornerPlan c : corners) {
-      if (c.name().equals("rim")) {
-        java.util.Arrays.fill(layers, Math.max(c.layersFirst(), c.layersSecond()));
+      if (c.name().equals("rim") || c.name().endsWith(" end")) {
+        int most = Math.max(c.layersFirst(), c.layersSecond());
+        java.util.Arrays.setAll(layers, k -> Math.max(layers[k], most));
         continue;
       }
       int before = Outlines.SIDES.indexOf(sideBefore(c.name()));

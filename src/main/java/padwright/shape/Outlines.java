@@ -106,6 +106,11 @@ public final class Outlines {
 
   /** The name of the corner between two sides, such as "front right". */
   public static String cornerName(String before, String after) {
+    int turn = Math.floorMod(SIDES.indexOf(after) - SIDES.indexOf(before), 4);
+    if (turn == 2) {
+      // Two roundings that take up a whole side between them.
+      return SIDES.get((SIDES.indexOf(before) + 1) % 4) + " end";
+    }
     boolean level = before.equals("front") || before.equals("back");
     return level ? before + " " + after : after + " " + before;
   }

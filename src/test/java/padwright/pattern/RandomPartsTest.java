@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import padwright.cover.CornerPlan;
 import padwright.design.Finding;
@@ -17,11 +18,24 @@ class RandomPartsTest {
 
   @Test
   void everyPartIsProvedOrAStopNamesWhyAndMostAreProved() {
-    RandomPads pads = new RandomPads(SEED);
+    run(SEED, PARTS);
+  }
+
+  /** A long run over other seeds: {@code mvn -Psoak test}. */
+  @Test
+  @Tag("soak")
+  void aHundredThousandMoreAreToo() {
+    for (int k = 1; k <= 10; k++) {
+      run(SEED + k, PARTS);
+    }
+  }
+
+  private static void run(long seed, int parts) {
+    RandomPads pads = new RandomPads(seed);
     Map<String, Integer> corners = new TreeMap<>();
     Map<String, Integer> stops = new TreeMap<>();
     int proved = 0;
-    for (int i = 0; i < PARTS; i++) {
+    for (int i = 0; i < parts; i++) {
       Pads p = pads.next();
       PartResult part = p.run();
       if (part.wrap().proved()) {
@@ -47,12 +61,12 @@ class RandomPartsTest {
     System.out.printf(
         java.util.Locale.ROOT,
         "random parts, seed %d: %d of %d proved; corners %s; stops %s%n",
-        SEED,
+        seed,
         proved,
-        PARTS,
+        parts,
         corners,
         stops);
-    assertThat(proved).isGreaterThanOrEqualTo(PARTS * 8 / 10);
+    assertThat(proved).isGreaterThanOrEqualTo(parts * 8 / 10);
   }
 
   /** What must hold of every result, proved or not. */

@@ -1,0 +1,52 @@
+package padwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.Field;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import padwright.material.Constants;
+
+/** Every number of a rule that stands in code is the one in the shared table, with its source. */
+class ConstantsAgreeTest {
+  private static final Map<String, String> ROWS =
+      Map.ofEntries(
+          Map.entry("cover.WrapProof#HIDING", "hiding-least"),
+          Map.entry("cover.WrapProof#SHORTFALL", "turn-under-shortfall"),
+          Map.entry("cover.WrapProof#BARE", "bare-least"),
+          Map.entry("cover.CornerChooser#NARROW", "mitred-end-width"),
+          Map.entry("cover.CornerChooser#THICK", "wall-thick"),
+          Map.entry("cover.CornerChooser#ROUNDED", "rounded-corner-radius"),
+          Map.entry("cover.CornerChooser#SAGITTA", "pleat-sagitta-most"),
+          Map.entry("cover.CornerChooser#PLEAT_DEPTH", "pleat-depth"),
+          Map.entry("cover.CornerChooser#NOTCH_SPACING", "notch-spacing"),
+          Map.entry("cover.SweepCover#WIDEST_NOTCH", "notch-widest"),
+          Map.entry("cover.CornerCut#JOINED", "corner-past-arris"),
+          Map.entry("fastening.StapleDepths#LEAST_MARGIN", "staple-margin-least"),
+          Map.entry("fastening.StapleDepths#GOOD_HOLD", "staple-hold-good"),
+          Map.entry("fastening.StapleDepths#POOR_HOLD", "staple-hold-least"),
+          Map.entry("fastening.Withdrawal#NAIL", "nail-withdrawal-factor"),
+          Map.entry("fastening.Withdrawal#SCREW", "screw-withdrawal-factor"),
+          Map.entry("fastening.StaplePlanner#HOLE_CLEAR", "staple-hole-clear"),
+          Map.entry("fastening.StapleLine#ON_CURVES", "staple-spacing-curve"),
+          Map.entry("fastening.StapleLine#SMALL_CURVE", "staple-curve-least"),
+          Map.entry("fastening.StapleLine#THROUGH_FLAP", "staple-through-flap"),
+          Map.entry("fastening.MountingPlanner#PACKING_CLEAR", "packing-clear"),
+          Map.entry("fastening.MountingPlanner#ONE_ROW", "screw-one-row-width"),
+          Map.entry("pattern.PadBuild#BEHIND_STAPLE", "staple-behind"),
+          Map.entry("pattern.PadBuild#CORNER_CLEAR", "staple-corner-free"),
+          Map.entry("pattern.FindingRules#FLAP_STRAIN", "flap-strain-worth-a-note"));
+
+  @Test
+  void codeAndTableAgree() throws ReflectiveOperationException {
+    for (Map.Entry<String, String> row : ROWS.entrySet()) {
+      String[] place = row.getKey().split("#", 2);
+      Field field = Class.forName("padwright." + place[0]).getDeclaredField(place[1]);
+      field.setAccessible(true);
+      assertThat(((Number) field.get(null)).doubleValue())
+          .as(row.getKey())
+          .isEqualTo(Constants.value(row.getValue()));
+      assertThat(Constants.row(row.getValue()).origin().source()).isNotBlank();
+    }
+  }
+}
