@@ -188,24 +188,47 @@ public final class FacetMaker {
       List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
       String name = side.name() + " to " + next.name() + " flap " + band.name;
       Side own = first ? side : next;
-      double level = (band.from + band.to) / 2;
       if (side.after() == Fold.DOUBLE) {
         doubled(f, first, own, band, polygon, name, exact);
         continue;
       }
       boolean onTop = side.after().firstOver() == first;
       Side over = side.after().firstOver() ? side : next;
-      // On the wall of the strip on top a flap lies as far from the arris as it does from its fold.
-      double fold = f.fold(path, level);
-      Vec2 start = f.flat(first, fold, band.pieceStart);
-      Vec2 past = first ? f.before() : f.after().times(-1);
-      Vec2 out = first ? f.before().right() : f.after().right();
-      boolean overFirst = side.after().firstOver();
-      double corner = overFirst ? over.length() + fold : -fold;
-      Frame frame = new Frame(start, past.times(overFirst ? -1 : 1), out);
-      Facet.Surface placed = shifted(surface(over, band, frame, exact), over, corner);
-      add(name, polygon, placed, onTop ? 2 : 1, onTop ? Sense.INWARD : Sense.OUTWARD);
+      add(
+          name,
+          polygon,
+          beside(f, first, side.after().firstOver(), over, band, exact),
+          onTop ? 2 : 1,
+          onTop ? Sense.INWARD : Sense.OUTWARD);
     }
+  }
+
+  /**
+   * The wall of a side for a flap beside its fold: on it a flap lies as far from the arris as it
+   * does from its fold, at the same level. Where the fold runs aslant its frame is sheared.
+   *
+   * @param atEnd whether the fold is at the end of the side, else at its start
+   */
+  private Facet.Surface beside(
+      CornerFrame f, boolean first, boolean atEnd, Side wall, Band band, boolean exact) {
+    Frame frame = besideFrame(f, first, atEnd, band);
+    double start = f.fold(path, band.from) - slope(f, band) * (band.from - band.pieceStart);
+    double corner = atEnd ? wall.length() + start : -start;
+    return shifted(surface(wall, band, frame, exact), wall, corner);
+  }
+
+  private Frame besideFrame(CornerFrame f, boolean first, boolean atEnd, Band band) {
+    double slope = slope(f, band);
+    double start = f.fold(path, band.from) - slope * (band.from - band.pieceStart);
+    Vec2 past = first ? f.before() : f.after().times(-1);
+    Vec2 out = first ? f.before().right() : f.after().right();
+    Vec2 along = past.plus(out.times(-2 * slope));
+    return new Frame(f.flat(first, start, band.pieceStart), along.times(atEnd ? -1 : 1), out);
+  }
+
+  /** How far the fold runs past the corner for each mm of path. */
+  private double slope(CornerFrame f, Band band) {
+    return (f.fold(path, band.to) - f.fold(path, band.from)) / (band.to - band.from);
   }
 
   /** The same surface with its a axis starting so far along the side. */
@@ -233,19 +256,16 @@ public final class FacetMaker {
     // Between fold and crease: turned once.
     Vec2 side = first ? crease.right() : crease.left();
     List<Vec2> near = Polygons.below(polygon, side.times(-1), side.times(-1).dot(tip));
-    List<Vec2> far = Polygons.below(polygon, side, side.dot(tip));
-    double fold = f.fold(path, (band.from + band.to) / 2);
-    Vec2 past = first ? f.before() : f.after().times(-1);
-    Vec2 out = first ? f.before().right() : f.after().right();
-    double corner = first ? own.length() + fold : -fold;
-    Frame once = new Frame(f.flat(first, fold, band.pieceStart), past.times(first ? -1 : 1), out);
-    add(
-        name + " near",
-        near,
-        shifted(surface(own, band, once, exact), own, corner),
-        2,
-        Sense.INWARD);
-    // Between crease and bisector: turned back about the crease as well.
+    add(name + " near", near, beside(f, first, first, own, band, exact), 2, Sense.INWARD);
+    Frame once = besideFrame(f, first, first, band);
+    double corner =
+        first
+            ? own.length()
+                + f.fold(path, band.from)
+                - slope(f, band) * (band.from - band.pieceStart)
+            : -f.fold(path, band.from) + slope(f, band) * (band.from - band.pieceStart);
+    // Between crease and bisector: turned back about the crease as well, to where this band is.
+    List<Vec2> far = turnedBack(f, first, band, map, side, tip);
     Frame twice =
         new Frame(
             map.mirroredAboutCrease(first, once.origin()),
@@ -257,6 +277,26 @@ public final class FacetMaker {
         shifted(surface(own, band, twice, exact), own, corner),
         1,
         Sense.OUTWARD);
+  }
+
+  /** The cover between crease and bisector that, turned back about the crease, lies in a band. */
+  private List<Vec2> turnedBack(
+      CornerFrame f, boolean first, Band band, FoldMap map, Vec2 side, Vec2 tip) {
+    double wide = 2 * end * (1 + f.mitre());
+    List<Vec2> whole =
+        List.of(
+            f.flat(first, -wide, band.from),
+            f.flat(first, -wide, band.to),
+            f.flat(first, wide, band.to),
+            f.flat(first, wide, band.from));
+    List<Vec2> turned =
+        Polygons.below(whole, side.times(-1), side.times(-1).dot(tip)).stream()
+            .map(p -> map.mirroredAboutCrease(first, p))
+            .toList();
+    // The bisector parts the halves of the surplus.
+    Vec2 bisector = f.before().right().plus(f.after().right()).unit();
+    Vec2 beyond = first ? bisector.left() : bisector.right();
+    return Polygons.below(Polygons.inside(cut, anticlockwise(turned)), beyond, beyond.dot(tip));
   }
 
   private static Vec2 mirrored(Vec2 axis, Vec2 v) {

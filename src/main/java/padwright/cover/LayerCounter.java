@@ -48,9 +48,12 @@ public final class LayerCounter {
     return layers;
   }
 
-  /** Path length at which the covering lies {@code in} inside the base outline, on the back. */
+  /**
+   * Path length at which the covering lies {@code in} inside the base outline, on the back; over a
+   * rounded back arris, that at which it comes to lie flat.
+   */
   private double level(double in) {
-    return path.backStart() + in + path.out(path.backStart());
+    return path.backStart() + Math.max(0, in + path.out(path.backStart()));
   }
 
   private int onSide(int i, Side side, Vec2 place) {

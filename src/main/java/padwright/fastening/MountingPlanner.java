@@ -11,8 +11,11 @@ import padwright.design.WrappedPad.Finish;
 import padwright.design.WrappedPad.Fixing;
 import padwright.design.WrappedPad.Hole;
 import padwright.design.WrappedPad.Host;
+import padwright.geometry.Bounds;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
+import padwright.geometry.Polygons;
+import padwright.geometry.Vec2;
 import padwright.material.Screw;
 import padwright.material.Status;
 import padwright.shape.PadShape;
@@ -30,6 +33,9 @@ public final class MountingPlanner {
 
   /** A part this wide or narrower is held by one row of screws, mm; own choice. */
   private static final double ONE_ROW = 120;
+
+  /** Chords may leave the base's arcs by this where its length is taken, mm. */
+  private static final double FLAT = 0.05;
 
   private final PadShape shape;
   private final PadSpec spec;
@@ -61,7 +67,7 @@ public final class MountingPlanner {
     if (screw.isEmpty() || !host.positions().isEmpty()) {
       return screw.isEmpty() ? List.of() : host.positions();
     }
-    double x = shape.length() * 0.3;
+    double x = acrossAt(0) * 0.3;
     double y = shape.width() * 0.25;
     double d = screw.get().shank();
     List<Hole> holes = new ArrayList<>();
@@ -73,12 +79,26 @@ public final class MountingPlanner {
     } else {
       for (int sx = -1; sx <= 1; sx += 2) {
         for (int sy = -1; sy <= 1; sy += 2) {
-          holes.add(new Hole(sx * shape.length() * 0.25, sy * y, d));
+          holes.add(new Hole(sx * acrossAt(sy * y) / 4, sy * y, d));
         }
       }
     }
     defaults.note("host.positions", holes.size() + " screws", "set out evenly", Status.OWN);
     return holes;
+  }
+
+  /** Length of the base from left to right at a height of its plan: a trapezoid narrows. */
+  private double acrossAt(double y) {
+    Bounds all = shape.outline().bounds();
+    List<Vec2> band =
+        Polygons.below(
+            Polygons.below(shape.outline().flattened(FLAT), new Vec2(0, 1), y),
+            new Vec2(0, -1),
+            FLAT - y);
+    return band.isEmpty()
+        ? all.width()
+        : band.stream().mapToDouble(Vec2::x).max().orElse(0)
+            - band.stream().mapToDouble(Vec2::x).min().orElse(0);
   }
 
   /** How far a screw of a length goes into the base. */

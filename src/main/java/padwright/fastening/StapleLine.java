@@ -3,6 +3,7 @@ package padwright.fastening;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.CornerPlan;
+import padwright.design.WrappedPad.Side;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -28,6 +29,7 @@ final class StapleLine {
   private final double cornerClear;
   private final double crown;
   private final List<CornerPlan> corners;
+  private final Side seen;
 
   StapleLine(
       Path outline,
@@ -36,14 +38,16 @@ final class StapleLine {
       double edgeDistance,
       double cornerClear,
       double crown,
-      List<CornerPlan> corners) {
+      List<CornerPlan> corners,
+      Side seen) {
     this.outline = outline;
     this.names = names;
-    this.spacing = spacing;
+    this.spacing = Math.max(spacing, Crowns.pitch(crown));
     this.in = edgeDistance;
     this.cornerClear = cornerClear;
     this.crown = crown;
     this.corners = corners;
+    this.seen = seen;
   }
 
   /**
@@ -53,6 +57,7 @@ final class StapleLine {
    */
   record Place(Vec2 at, double angle, String side, int rank, boolean corner) {}
 
+  /** In the order in which places are kept where two would meet: folds, sides, curves. */
   List<Place> places() {
     List<Place> places = new ArrayList<>();
     List<Segment> segments = outline.segments();
@@ -61,15 +66,21 @@ final class StapleLine {
       rim(places);
       return places;
     }
+    corners.stream().filter(c -> c.radius() - in < SMALL_CURVE).forEach(c -> fold(places, c));
+    List<Place> made = new ArrayList<>();
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
       if (!s.isArc()) {
-        side(places, s, names.get(i), open(i, -1), open(i, 1));
-      } else if (s.radius() - in >= SMALL_CURVE) {
+        side(places, made, i);
+      }
+    }
+    for (int i = 0; i < segments.size(); i++) {
+      Segment s = segments.get(i);
+      if (s.isArc() && s.radius() - in >= SMALL_CURVE) {
         curve(places, s, names.get(i));
       }
     }
-    corners.stream().filter(c -> c.radius() - in < SMALL_CURVE).forEach(c -> fold(places, c));
+    places.addAll(made);
     return places;
   }
 
@@ -78,17 +89,11 @@ final class StapleLine {
    * across the corner where two folds meet.
    */
   private void fold(List<Place> places, CornerPlan corner) {
-    Vec2 apex = corner.apex();
     for (int i = 0; i < outline.segments().size(); i++) {
       Segment s = outline.segments().get(i);
-      boolean starts = s.start().distance(apex) < 1e-9;
-      boolean ends = s.end().distance(apex) < 1e-9;
-      if (names.get(i).equals(corner.over()) && (starts || ends)) {
-        // At a sharp corner further along, so that the other edge stays as far.
-        double t =
-            (THROUGH_FLAP * corner.reliefStop() + in * Math.max(0, -Math.cos(corner.turn())))
-                / Math.sin(corner.turn());
-        places.add(on(s, starts ? t : s.length() - t, names.get(i), 0, true));
+      if (names.get(i).equals(corner.over()) && (starts(s, corner) || ends(s, corner))) {
+        double t = alongFold(s, corner);
+        places.add(on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true));
         return;
       }
     }
@@ -97,11 +102,44 @@ final class StapleLine {
     double depth = in / Math.cos(corner.turn() / 2);
     places.add(
         new Place(
-            apex.along(inwards, depth),
+            corner.apex().along(inwards, depth),
             inwards.left().angle(),
             corner.name() + " corner",
             0,
             true));
+  }
+
+  private static boolean starts(Segment s, CornerPlan corner) {
+    return s.start().distance(corner.apex()) < 1e-9;
+  }
+
+  private static boolean ends(Segment s, CornerPlan corner) {
+    return s.end().distance(corner.apex()) < 1e-9;
+  }
+
+  /** How far from the corner its staple stands along the side whose strip lies on top. */
+  private double alongFold(Segment side, CornerPlan corner) {
+    // At a sharp corner further along, so that the other edge stays as far.
+    double t =
+        (THROUGH_FLAP * corner.reliefStop() + in * Math.max(0, -Math.cos(corner.turn())))
+            / Math.sin(corner.turn());
+    return Math.min(t, side.length() / 2);
+  }
+
+  /** How near to an end of a side its own staples may come for the one that holds the fold. */
+  private double roomAtEnd(int i, boolean start) {
+    Segment s = outline.segments().get(i);
+    for (CornerPlan c : corners) {
+      if (c.radius() > 0 || !(start ? starts(s, c) : ends(s, c))) {
+        continue;
+      }
+      if (c.over().equals(names.get(i))) {
+        return alongFold(s, c) + Crowns.pitch(crown);
+      }
+      // The fold's staple lies across the end of this side, or across the corner.
+      return in + (c.over().isEmpty() ? crown : crown / 2) + Crowns.APART;
+    }
+    return 0;
   }
 
   private Vec2 inwards(CornerPlan corner) {
@@ -125,34 +163,69 @@ final class StapleLine {
     return next.isArc() && next.radius() - in >= SMALL_CURVE;
   }
 
-  private void side(
-      List<Place> places, Segment s, String name, boolean openStart, boolean openEnd) {
+  private void side(List<Place> places, List<Place> made, int i) {
+    Segment s = outline.segments().get(i);
+    String name = names.get(i);
+    boolean openStart = open(i, -1);
+    boolean openEnd = open(i, 1);
     double length = s.length();
-    double clear = Math.min(cornerClear, length / 4);
+    double room = Math.max(roomAtEnd(i, true), roomAtEnd(i, false));
+    double clear = Math.max(Math.min(cornerClear, length / 4), room);
     double from = openStart ? Math.min(spacing / 2, length / 4) : clear;
     double to = length - (openEnd ? Math.min(spacing / 2, length / 4) : clear);
-    double half = (to - from) / 2;
-    int k = Math.max(1, (int) Math.ceil(half / spacing - 1e-9));
-    if (2 * half < crown * 1.5) {
-      k = 0;
-    }
-    double gap = k == 0 ? 0 : half / k;
     double middle = (from + to) / 2;
-    for (int j = -k; j <= k; j++) {
-      places.add(on(s, middle + j * gap, name, j, false));
-    }
+    int last = row(places, s, name, middle, Math.max(0, to - from));
     // When the corner is made the rest of the side follows, as near as two crowns can meet.
-    double nearest = in + crown * 1.5;
-    int more = (int) Math.ceil((clear - nearest) / spacing - 1e-9);
-    for (int j = 0; j < more; j++) {
-      double t = nearest + j * (clear - nearest) / more;
+    double nearest = Math.max(in + crown * 1.5, room);
+    double left = clear - nearest;
+    int more = Math.max(0, (int) Math.ceil(left / spacing - 1e-9));
+    if (more > 0 && left / more < Crowns.pitch(crown)) {
+      more = (int) Math.floor(left / Crowns.pitch(crown));
+    }
+    double gap = more == 0 ? 0 : Math.min(spacing, left / more);
+    for (int j = 1; j <= more; j++) {
+      double t = clear - j * gap;
       if (!openStart) {
-        places.add(on(s, t, name, -(k + more - j), true));
+        addInside(made, on(s, t, name, -(last + j), true));
       }
       if (!openEnd) {
-        places.add(on(s, length - t, name, k + more - j, true));
+        addInside(made, on(s, length - t, name, last + j, true));
       }
     }
+  }
+
+  /**
+   * A row of equal gaps about a middle: with a staple in the middle where crowns leave room for an
+   * even number of gaps. Gives the highest rank.
+   */
+  private int row(List<Place> places, Segment s, String name, double middle, double span) {
+    double pitch = Crowns.pitch(crown);
+    int gaps = 2 * (int) Math.ceil(span / 2 / spacing - 1e-9);
+    if (gaps > 0 && span / gaps < pitch) {
+      gaps = (int) Math.ceil(span / spacing - 1e-9);
+    }
+    double gap = gaps == 0 ? 0 : span / gaps;
+    if (gaps > 0 && gap < pitch) {
+      gaps--;
+      gap = Math.min(spacing, gaps == 0 ? 0 : span / gaps);
+    }
+    int last = (gaps + 1) / 2;
+    for (int j = 0; j <= gaps; j++) {
+      double off = j - gaps / 2.0;
+      int rank = (int) (Math.signum(off) * Math.ceil(Math.abs(off)));
+      addInside(places, on(s, middle + off * gap, name, rank, false));
+    }
+    return last;
+  }
+
+  /** At a corner sharper than square a side's staples must not come too near to its other edge. */
+  private void addInside(List<Place> places, Place p) {
+    for (Segment s : outline.segments()) {
+      if (!s.isArc() && p.at().minus(s.start()).dot(s.directionAt(0).left()) < in - 1e-6) {
+        return;
+      }
+    }
+    places.add(p);
   }
 
   private Place on(Segment s, double t, String name, int rank, boolean corner) {
@@ -163,7 +236,7 @@ final class StapleLine {
 
   private void curve(List<Place> places, Segment s, String name) {
     double inner = s.radius() - in;
-    int n = Math.max(1, (int) Math.ceil(inner * s.sweep() / ON_CURVES - 1e-9));
+    int n = Math.max(1, count(inner * s.sweep()));
     for (int j = 0; j < n; j++) {
       Vec2 out = s.directionAt((j + 0.5) / n).right();
       places.add(
@@ -171,13 +244,25 @@ final class StapleLine {
     }
   }
 
+  /** How many staples a length of curve takes: close, but no closer than their crowns allow. */
+  private int count(double length) {
+    int close = (int) Math.ceil(length / ON_CURVES - 1e-9);
+    return Math.min(close, (int) Math.floor(length / Crowns.pitch(crown) + 1e-9));
+  }
+
   /** A round base: even steps along the staple line, the first in the middle of the front. */
   private void rim(List<Place> places) {
     Path line = padwright.geometry.Offset.by(outline, -in).orElse(outline);
     double length = line.length();
-    int n = Math.max(4, (int) Math.ceil(length / ON_CURVES - 1e-9));
-    n += (4 - n % 4) % 4;
-    double front = frontDistance(line);
+    int n = Math.max(4, count(length));
+    int quartered = n - n % 4;
+    // A multiple of four puts one at each quarter of the clock; closer ones may leave no room.
+    if (length / (quartered + 4) >= Crowns.pitch(crown)) {
+      n = n % 4 == 0 ? n : quartered + 4;
+    } else if (length / quartered <= spacing) {
+      n = quartered;
+    }
+    double front = frontDistance(line, Vec2.polar(-Math.PI / 2 + seen.ordinal() * Math.PI / 2));
     for (int j = 0; j < n; j++) {
       double at = (front + j * length / n) % length;
       Segment s = line.segments().get(0);
@@ -196,17 +281,17 @@ final class StapleLine {
     }
   }
 
-  /** Distance along a closed path of its lowest point. */
-  private static double frontDistance(Path line) {
+  /** Distance along a closed path of its furthest point in a direction. */
+  private static double frontDistance(Path line, Vec2 towards) {
     double run = 0;
     double best = 0;
-    double lowest = Double.POSITIVE_INFINITY;
+    double furthest = Double.NEGATIVE_INFINITY;
     for (Segment s : line.segments()) {
       int steps = 64;
       for (int k = 0; k < steps; k++) {
         Vec2 p = s.pointAt((double) k / steps);
-        if (p.y() < lowest - 1e-9) {
-          lowest = p.y();
+        if (p.dot(towards) > furthest + 1e-9) {
+          furthest = p.dot(towards);
           best = run + s.length() * k / steps;
         }
       }

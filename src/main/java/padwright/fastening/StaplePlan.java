@@ -2,6 +2,7 @@ package padwright.fastening;
 
 import java.util.List;
 import padwright.geometry.Vec2;
+import padwright.material.Staple;
 
 /**
  * Where staples go, in driving order, and which legs serve.
@@ -16,6 +17,11 @@ public record StaplePlan(
   public StaplePlan {
     positions = List.copyOf(positions);
     legs = List.copyOf(legs);
+  }
+
+  /** The closest that staples of a series are set out in a row, middle to middle, mm. */
+  public static double closest(Staple staple) {
+    return Crowns.pitch(staple.crown());
   }
 
   /**

@@ -1,8 +1,10 @@
 package padwright.fastening;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import padwright.cover.CornerPlan;
 import padwright.cover.LayerCounter;
@@ -13,6 +15,7 @@ import padwright.design.WrappedPad.Side;
 import padwright.fastening.StapleLine.Place;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.fastening.StaplePlan.Position;
+import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.material.Staple;
 import padwright.shape.PadShape;
@@ -21,6 +24,12 @@ import padwright.shape.PadShape;
 public final class StaplePlanner {
   /** Wood left between a hole's edge and a staple, mm; own choice. */
   private static final double HOLE_CLEAR = 3;
+
+  /** Chords may leave the base's arcs by this where a staple makes way for a hole, mm. */
+  private static final double FLAT = 0.01;
+
+  /** Past this a staple has come round a corner on to another side: the cosine of 45 degrees. */
+  private static final double HALF_TURNED = 0.7;
 
   private final PadShape shape;
   private final PadSpec spec;
@@ -53,15 +62,10 @@ public final class StaplePlanner {
                 spec.edgeDistance(),
                 spec.cornerClear(),
                 spec.staple().crown(),
-                corners)
+                corners,
+                front)
             .places();
-    List<Place> kept = new ArrayList<>();
-    for (Place p : places) {
-      Place clear = clearOf(p, holes);
-      if (clear != null) {
-        kept.add(clear);
-      }
-    }
+    List<Place> kept = kept(places, holes);
     List<Position> positions = new ArrayList<>();
     int cornerLayers = 1;
     for (Place p : ordered(kept)) {
@@ -91,21 +95,68 @@ public final class StaplePlanner {
                     .orElse(0));
   }
 
-  /** The place, or one beside it on the staple line that keeps clear; null where none is near. */
-  private Place clearOf(Place p, List<Hole> holes) {
-    Vec2 along = Vec2.polar(p.angle());
-    for (int step = 0; step <= (int) spec.spacing(); step++) {
+  /** Places that holes and other crowns leave: those on a hole move once the rest have theirs. */
+  private List<Place> kept(List<Place> places, List<Hole> holes) {
+    Crowns crowns = new Crowns(spec.staple().crown());
+    Place[] kept = new Place[places.size()];
+    for (int i = 0; i < kept.length; i++) {
+      Place p = places.get(i);
+      if (isClear(p.at(), holes) && crowns.free(p)) {
+        crowns.take(p);
+        kept[i] = p;
+      }
+    }
+    List<Vec2> outline = null;
+    for (int i = 0; i < kept.length; i++) {
+      if (!isClear(places.get(i).at(), holes)) {
+        outline = outline == null ? shape.outline().flattened(FLAT) : outline;
+        kept[i] = besideHole(places.get(i), holes, crowns, outline);
+      }
+    }
+    return Arrays.stream(kept).filter(Objects::nonNull).toList();
+  }
+
+  /** The nearest place along the staple line that keeps clear; null where none is near. */
+  private Place besideHole(Place p, List<Hole> holes, Crowns crowns, List<Vec2> outline) {
+    for (int step = 1; step <= (int) spec.spacing(); step++) {
       for (int sign = 1; sign >= -1; sign -= 2) {
-        Vec2 at = p.at().along(along, sign * step);
-        if (isClear(at, holes)) {
-          return new Place(at, p.angle(), p.side(), p.rank(), p.corner());
-        }
-        if (step == 0) {
-          break;
+        Vec2 aside = p.at().along(Vec2.polar(p.angle()), sign * step);
+        Place moved = onTheLine(p, aside, outline);
+        if (moved != null && isClear(moved.at(), holes) && crowns.free(moved)) {
+          crowns.take(moved);
+          return moved;
         }
       }
     }
     return null;
+  }
+
+  /** On a curve the line bends inwards from its tangent; off the base there is no place. */
+  private Place onTheLine(Place p, Vec2 aside, List<Vec2> outline) {
+    if (!Polygons.contains(outline, aside)) {
+      return null;
+    }
+    Vec2 edge = nearest(aside, outline);
+    double in = aside.distance(edge);
+    if (in >= spec.edgeDistance() - FLAT) {
+      return new Place(aside, p.angle(), p.side(), p.rank(), p.corner());
+    }
+    Vec2 inwards = aside.minus(edge).unit();
+    Vec2 at = edge.along(inwards, spec.edgeDistance());
+    boolean turned = Math.abs(inwards.dot(Vec2.polar(p.angle()))) > HALF_TURNED;
+    return turned ? null : new Place(at, inwards.right().angle(), p.side(), p.rank(), p.corner());
+  }
+
+  private static Vec2 nearest(Vec2 p, List<Vec2> outline) {
+    Vec2 best = outline.get(0);
+    for (int i = 0; i < outline.size(); i++) {
+      Vec2 a = outline.get(i);
+      Vec2 d = outline.get((i + 1) % outline.size()).minus(a);
+      double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
+      Vec2 q = a.along(d, t);
+      best = q.distance(p) < best.distance(p) ? q : best;
+    }
+    return best;
   }
 
   private boolean isClear(Vec2 at, List<Hole> holes) {

@@ -63,7 +63,8 @@ final class FiguresMaker {
         weight(spec, shape, pieces, cut.area()));
   }
 
-  private static Path stretched(Path p, PadSpec spec) {
+  /** A line on the cover as it is cut: the stretch allowance taken off. */
+  static Path stretched(Path p, PadSpec spec) {
     return p.scaled(1 - spec.stretchX(), 1 - spec.stretchY(), PieceMaker.CHORD_ERROR);
   }
 

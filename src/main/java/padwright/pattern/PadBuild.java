@@ -34,11 +34,14 @@ import padwright.shape.Stack;
  * the base from the size given, then what depends on the base's width.
  *
  * <p>The base of an opening depends on how thick its corners get, and those on the base: it is
- * found once with one layer at the corners and once more with the layers that gives.
+ * found with one layer at the corners and again with the layers that gives, until those fit.
  */
 final class PadBuild {
   /** Room that a staple needs behind it in the turn-under, mm; own choice. */
   static final double BEHIND_STAPLE = 4;
+
+  /** A base is sized again at most so often: its corners are folded in three ways. */
+  private static final int TRIALS = 4;
 
   /** Staples stay this far from a corner until it is made, mm; practice. */
   static final double CORNER_CLEAR = 50;
@@ -174,9 +177,17 @@ final class PadBuild {
     double gauge = gaugeTurnUnder();
     int[] layers = {1, 1, 1, 1};
     PadShape first = shape(steps(layers), gauge);
-    if (pad.base().size() != SizeMeaning.BOARD) {
-      CoverDeveloper trial = developer(first, 12);
-      layers = layersPerSide(trial.plan(0).corners());
+    // A base that gets smaller may be folded another way; a side keeps the most layers it had.
+    for (int k = 0; pad.base().size() != SizeMeaning.BOARD && k < TRIALS; k++) {
+      int[] found = layersPerSide(developer(first, 12).plan(0).corners());
+      boolean same = true;
+      for (int side = 0; side < 4; side++) {
+        same &= found[side] <= layers[side];
+        layers[side] = Math.max(layers[side], found[side]);
+      }
+      if (same) {
+        break;
+      }
       first = shape(steps(layers), gauge);
     }
     double width = Math.min(first.length(), first.width());
@@ -187,7 +198,7 @@ final class PadBuild {
     double stop =
         defaults.reliefStop(pad.corners().reliefStop(), width, shape.section().taut().backStart());
     developer = developer(shape, stop);
-    defaultsWithoutNumbers();
+    defaultsWithoutNumbers(layers);
     double clearance = clearance(layers);
     boolean warpAlongWidth = pad.cover().warpAlongWidth();
     double along = pad.cover().stretchAlong();
@@ -225,7 +236,7 @@ final class PadBuild {
             defaults.taken());
   }
 
-  private void defaultsWithoutNumbers() {
+  private void defaultsWithoutNumbers(int[] layers) {
     if (pad.edge() instanceof padwright.design.EdgeShape.Square) {
       defaults.note("edge", "square", "left square unless the job says otherwise", Status.OWN);
     }
@@ -235,20 +246,27 @@ final class PadBuild {
     if (pad.cover().stretchAlong() == 0 && pad.cover().stretchAcross() == 0) {
       defaults.note("cover.stretchAllowance", "0", "nothing is taken off for stretch", Status.OWN);
     }
-    clearanceTaken();
+    clearanceTaken(layers);
     otherFields();
     defaults.note("foam squash", "none", "sizes are for foam at its full thickness", Status.OWN);
   }
 
-  private void clearanceTaken() {
+  private void clearanceTaken(int[] layers) {
     boolean kept =
         pad.base().size() != SizeMeaning.BOARD
             && pad.base().sides().contains(Neighbour.KEEP_CLEAR)
             && pad.base().clearance().isEmpty();
     if (kept) {
+      List<String> values = new ArrayList<>();
+      for (int k = 0; k < 4; k++) {
+        String value = mm(Defaults.clearance(coverThickness, layers[k]));
+        if (pad.base().sides().get(k) == Neighbour.KEEP_CLEAR && !values.contains(value)) {
+          values.add(value);
+        }
+      }
       defaults.note(
           "base.clearance",
-          "as printed with the bare gap",
+          String.join(", ", values),
           "3/16 in a side with the covering in it, and never under 1.5 mm beside it",
           Status.PUBLISHED);
     }

@@ -88,7 +88,7 @@ public final class PatternEngine {
     rules.refusedCorners(build.developer().refusals());
     rules.wrap(wrap);
     rules.corners(cover);
-    rules.covering(pad, cover.cut().bounds());
+    rules.covering(pad, FiguresMaker.stretched(cover.cut(), spec).bounds());
     rules.foam();
     rules.opening(shape.bareGap());
     StapleRules stapling = new StapleRules(spec, shape);

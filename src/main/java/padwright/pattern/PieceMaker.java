@@ -134,8 +134,11 @@ final class PieceMaker {
 
   /** Cut over the foam's face, and down the sides to the back of the board where asked. */
   private PatternPiece wadding() {
+    // On top it is cut flush with the layer it lies on, which may be stepped back.
     double over =
-        shape.section().greatestX() - (spec.waddingOverSides() ? spec.waddingThickness() : 0);
+        spec.waddingOverSides()
+            ? shape.section().greatestX() - spec.waddingThickness()
+            : spec.foam().get(spec.foam().size() - 1).overhang();
     double down =
         spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
     Path outline = Offset.by(shape.outline(), over + down).orElse(shape.outline());

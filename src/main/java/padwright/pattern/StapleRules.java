@@ -37,6 +37,8 @@ final class StapleRules {
   }
 
   void staples(StaplePlan plan) {
+    spacing();
+    arris();
     boolean any = StapleDepths.longestPassing(plan.legs(), spec.staple().id()).isPresent();
     if (plan.leg() == 0) {
       findings.add(
@@ -83,6 +85,41 @@ final class StapleRules {
               "Take " + THICKER));
     }
     pull(plan, v);
+  }
+
+  private void spacing() {
+    double least = StaplePlan.closest(spec.staple());
+    if (spec.spacing() < least) {
+      findings.add(
+          Finding.of(
+              "staple-spacing",
+              CAUTION,
+              text(
+                  "Staples of a crown of %.1f cannot stand %.1f apart; they are set out %.1f apart.",
+                  spec.staple().crown(), spec.spacing(), least),
+              spec.spacing(),
+              least,
+              "mm",
+              OWN,
+              "Take a narrower crown, or a wider spacing"));
+    }
+  }
+
+  private void arris() {
+    if (spec.edgeDistance() < spec.backArris()) {
+      findings.add(
+          Finding.of(
+              "staple-on-arris",
+              CAUTION,
+              text(
+                  "Staples %.1f from the edge stand on the back arris, which is rounded to %.1f.",
+                  spec.edgeDistance(), spec.backArris()),
+              spec.edgeDistance(),
+              spec.backArris(),
+              "mm",
+              "geometry of the section",
+              text("Staple at least %.1f from the edge", spec.backArris())));
+    }
   }
 
   private void depth(StaplePlan plan, LegVerdict v, boolean any) {
@@ -162,6 +199,9 @@ final class StapleRules {
         plan.positions().stream().map(StaplePlan.Position::side).distinct().toList()) {
       long count = plan.positions().stream().filter(p -> p.side().equals(side)).count();
       double length = sideLength(side);
+      if (length == 0) {
+        continue; // a fold's staple at a sharp corner: no side pulls on it alone
+      }
       double needed = spec.pull().getAsDouble() * length;
       double holds = each * count;
       findings.add(

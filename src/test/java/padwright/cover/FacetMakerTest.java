@@ -102,6 +102,37 @@ class FacetMakerTest {
   }
 
   @Test
+  void aFlapThatAWallsBendStrainsStillMeetsItsNeighbours() {
+    for (Treatment treatment : List.of(Treatment.SINGLE_PLEAT, Treatment.DOUBLE_PLEAT)) {
+      for (double overhang : new double[] {-20, 0, 20}) {
+        Pads pads = pads(Pads.rectangle(400, 300), treatment, new EdgeShape.Bevel(10));
+        pads.foam = List.of(Pads.layer(40, overhang));
+        int shared = 0;
+        List<Facet> facets = facets(pads.run());
+        for (Facet f : facets) {
+          for (Facet g : facets) {
+            for (Vec2 p : f.polygon()) {
+              for (Vec2 q : g.polygon()) {
+                Vec3 there = f.surface().at(p);
+                // The two halves of a double pleat come together on the arris of a straight wall
+                // only: along their bisector they part by what the bend strains them.
+                boolean halves = f.name().endsWith(" far") && g.name().endsWith(" far");
+                if (f != g && !halves && p.distance(q) < 1e-9 && there.z() > 0.6) {
+                  assertThat(there.distance(g.surface().at(q)))
+                      .as(treatment + " " + overhang + ": " + f.name() + ", " + g.name() + ", " + p)
+                      .isLessThan(0.5);
+                  shared++;
+                }
+              }
+            }
+          }
+        }
+        assertThat(shared).isGreaterThan(20);
+      }
+    }
+  }
+
+  @Test
   void theSideLiesOnTheWallAndTheTurnUnderOnTheBack() {
     PartResult part = SHAPES.get(1).run();
     for (Facet f : facets(part)) {

@@ -206,4 +206,21 @@ class BlankAndBaseTest {
       assertThat(thicker.run().figures().cover().length()).isGreaterThan(plain);
     }
   }
+
+  @Test
+  void aBaseThatBecomesNarrowStillLeavesRoomForTheLayersAtItsEnds() {
+    // 78 wide finished: with one layer the base is 75.6 and pleated, with three 70.8 and so narrow
+    // that its ends go over its long sides, which lays three layers of 1.2 on the ends.
+    Pads pads = new Pads();
+    pads.outline = Pads.rectangle(400, 78);
+    pads.size = SizeMeaning.FINISHED;
+    Neighbour touches = Neighbour.BUTTING;
+    pads.sides = new Neighbour[] {touches, touches, touches, touches};
+    pads.coverThickness = OptionalDouble.of(1.2);
+    PartResult part = pads.run();
+    for (padwright.cover.CornerPlan c : part.cover().corners()) {
+      int ends = c.over().equals("left") || c.over().equals("right") ? 3 : 1;
+      assertThat(part.shape().length() + 2 * ends * 1.2).as(c.name()).isLessThan(400 + 1e-9);
+    }
+  }
 }

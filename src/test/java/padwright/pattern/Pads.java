@@ -45,6 +45,7 @@ public final class Pads {
   public OptionalDouble reliefStop = OptionalDouble.empty();
   public OptionalDouble pleatDepth = OptionalDouble.empty();
   public OptionalDouble leg = OptionalDouble.empty();
+  public OptionalDouble spacing = OptionalDouble.empty();
   public OptionalDouble edgeDistance = OptionalDouble.empty();
   public OptionalDouble pull = OptionalDouble.empty();
   public Kind kind = Kind.PAD;
@@ -89,7 +90,7 @@ public final class Pads {
         edge,
         new Cover(covering, coverThickness, turnUnder, grip, stretchAlong, stretchAcross, false),
         new Corners(treatments, reliefStop, pleatDepth),
-        new Staples(Optional.empty(), leg, OptionalDouble.empty(), edgeDistance, pull),
+        new Staples(Optional.empty(), leg, spacing, edgeDistance, pull),
         host,
         new DustCover(true, OptionalDouble.empty(), OptionalDouble.empty()));
   }
