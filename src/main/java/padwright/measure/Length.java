@@ -3,6 +3,7 @@ package padwright.measure;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -27,6 +28,9 @@ public final class Length {
 
   /** Far beyond a double's 17 digits, so that only the last step rounds. */
   private static final MathContext EXACT_ENOUGH = new MathContext(60);
+
+  /** Decimals of a mm kept of an inch: finer than a 64th written out (6), coarser than a double. */
+  private static final int KEPT_OF_AN_INCH = 10;
 
   /** A decimal exponent past this cannot be a length and would only cost time. */
   private static final int LARGEST_EXPONENT = 400;
@@ -92,7 +96,7 @@ public final class Length {
           ? tooLarge(number.toString())
           : refused(number + " is too small to be a length", REMEDY);
     }
-    return inRange(number.multiply(unit.millimetres()), number.toString());
+    return inRange(inMm(number, unit), number.toString());
   }
 
   /** The length in mm of a plain number in {@code unit}; NaN and infinity are refused. */
@@ -101,6 +105,16 @@ public final class Length {
       throw refused(number + " is not a length", REMEDY);
     }
     return of(BigDecimal.valueOf(number), unit);
+  }
+
+  /**
+   * A decimal of inches that stands for a whole mm, such as 2.3622047244094488, comes back as that
+   * mm, so that limits such as "to 60 wide" fall on the same side in both units.
+   */
+  private static BigDecimal inMm(BigDecimal number, LengthUnit unit) {
+    BigDecimal mm = number.multiply(unit.millimetres());
+    boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
+    return inches ? mm.setScale(KEPT_OF_AN_INCH, RoundingMode.HALF_EVEN) : mm;
   }
 
   private static LengthUnit unitOf(Matcher m, LengthUnit plain, String text) {
@@ -120,7 +134,7 @@ public final class Length {
 
   private static BigDecimal termInMm(Matcher m, LengthUnit unit, String text) {
     if (m.group("decimal") != null) {
-      return new BigDecimal(m.group("decimal")).multiply(unit.millimetres());
+      return inMm(new BigDecimal(m.group("decimal")), unit);
     }
     BigInteger bottom = new BigInteger(m.group("bottom"));
     if (bottom.signum() == 0) {

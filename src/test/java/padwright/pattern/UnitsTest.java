@@ -2,7 +2,14 @@ package padwright.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,8 +54,50 @@ class UnitsTest {
         reader.read("in", JobWriter.write(in(job, Units.INCH))));
   }
 
+  /** As another program might write it: every length a plain number of inches. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void everyLengthAsADecimalOfInchesGivesTheSameFigures(Path file) throws IOException {
+    Job job = reader.read(file);
+    JsonNode tree = new ObjectMapper().readTree(JobWriter.write(in(job, Units.INCH)));
+    int[] turned = {0};
+    inches(tree, turned);
+    assertThat(turned[0]).as("lengths written in mm").isPositive();
+    same(job, reader.read("inches", tree.toString()));
+  }
+
   private static Job in(Job job, Units units) {
     return new Job(job.title(), job.client(), job.date(), units, job.parts());
+  }
+
+  /** Turns each text such as "12 mm" into a number of inches. */
+  private static void inches(JsonNode node, int[] turned) {
+    if (node instanceof ObjectNode object) {
+      for (Map.Entry<String, JsonNode> field : object.properties()) {
+        if (isMm(field.getValue())) {
+          field.setValue(inch(field.getValue(), turned));
+        }
+        inches(field.getValue(), turned);
+      }
+    } else if (node instanceof ArrayNode array) {
+      for (int i = 0; i < array.size(); i++) {
+        if (isMm(array.get(i))) {
+          array.set(i, inch(array.get(i), turned));
+        }
+        inches(array.get(i), turned);
+      }
+    }
+  }
+
+  private static boolean isMm(JsonNode node) {
+    return node.isTextual() && node.asText().matches("-?[0-9.]+ mm");
+  }
+
+  private static JsonNode inch(JsonNode mm, int[] turned) {
+    turned[0]++;
+    String number = mm.asText().replace(" mm", "");
+    return DecimalNode.valueOf(
+        new BigDecimal(number).divide(new BigDecimal("25.4"), MathContext.DECIMAL64));
   }
 
   private static void same(Job a, Job b) {
