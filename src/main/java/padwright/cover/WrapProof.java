@@ -2,7 +2,6 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import padwright.cover.Skeleton.Element;
@@ -12,6 +11,7 @@ import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
+import padwright.measure.Sentence;
 import padwright.shape.TautPath;
 
 /**
@@ -278,24 +278,19 @@ public final class WrapProof {
   private WrapReport report(double turnUnder, double flapStrain) {
     List<String> failures = new ArrayList<>();
     if (bare > BARE) {
-      failures.add(String.format(Locale.ROOT, "%.0f mm2 of face or sides is bare", bare));
+      failures.add(Sentence.of("%.0f mm2 of face or sides is bare", bare));
     }
     if (leastHiding < HIDING - SLACK) {
       failures.add(
-          String.format(
-              Locale.ROOT,
+          Sentence.of(
               "a raw edge on a wall lies %.1f mm from the fold that hides it, under %.0f",
-              leastHiding,
-              HIDING));
+              leastHiding, HIDING));
     }
     if (leastTurnUnder < turnUnder - SHORTFALL - SLACK) {
       failures.add(
-          String.format(
-              Locale.ROOT,
+          Sentence.of(
               "the turn-under is %.1f mm somewhere, more than %.0f short of %.1f",
-              leastTurnUnder,
-              SHORTFALL,
-              turnUnder));
+              leastTurnUnder, SHORTFALL, turnUnder));
     }
     return new WrapReport(
         failures.isEmpty(),

@@ -2,10 +2,10 @@ package padwright.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.material.Staple;
+import padwright.measure.Sentence;
 
 /**
  * How deep a staple goes. Breaking through is judged by the nominal leg, the longer of the two
@@ -93,6 +93,6 @@ public final class StapleDepths {
   }
 
   private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }
