@@ -85,6 +85,18 @@ public final class StapleDepths {
         verdict);
   }
 
+  /** The verdict in two or three words, the same for every leg that shares it. */
+  public static String brief(LegVerdict v) {
+    if (v.margin() <= 0) {
+      return "come through";
+    } else if (v.margin() < LEAST_MARGIN) {
+      return "leave too little board";
+    } else if (v.hold() < POOR_HOLD) {
+      return "too short";
+    }
+    return v.hold() < GOOD_HOLD ? "short" : "pass";
+  }
+
   /** The longest leg of a series that passes. */
   public static Optional<LegVerdict> longestPassing(List<LegVerdict> legs, String series) {
     return legs.stream()
