@@ -277,6 +277,10 @@ public final class WrapProof {
 
   private WrapReport report(double turnUnder, double flapStrain) {
     List<String> failures = new ArrayList<>();
+    if (Double.isInfinite(leastTurnUnder)) {
+      // No edge of the cover was met over the back: there is none to lie there.
+      leastTurnUnder = 0;
+    }
     if (bare > BARE) {
       failures.add(Sentence.of("%.0f mm2 of face or sides is bare", bare));
     }
