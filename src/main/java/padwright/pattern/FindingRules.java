@@ -6,7 +6,6 @@ import static padwright.design.Finding.Level.STOP;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
 import padwright.cover.WrapProof;
@@ -16,6 +15,7 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Bounds;
+import padwright.measure.Sentence;
 import padwright.shape.PadShape;
 
 /** What a part's shape and cover give cause to say. */
@@ -291,6 +291,6 @@ final class FindingRules {
   }
 
   static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }

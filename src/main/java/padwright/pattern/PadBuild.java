@@ -2,7 +2,6 @@ package padwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import padwright.cover.CornerPlan;
@@ -22,6 +21,7 @@ import padwright.material.Staple;
 import padwright.material.Status;
 import padwright.material.Wadding;
 import padwright.measure.InputRefused;
+import padwright.measure.Sentence;
 import padwright.shape.BaseSizer;
 import padwright.shape.Outlines;
 import padwright.shape.PadShape;
@@ -170,7 +170,7 @@ final class PadBuild {
   }
 
   private static String mm(double v) {
-    return String.format(Locale.ROOT, "%.1f mm", v);
+    return Sentence.of("%.1f mm", v);
   }
 
   private void build() {
