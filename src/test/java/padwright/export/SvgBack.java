@@ -94,6 +94,10 @@ final class SvgBack {
   }
 
   private static double arc(double x1, double y1, double[] n) {
+    // Appendix F.6.2: no arc where the ends are one point, a line where the radius is nought.
+    if (n[0] == 0 || (x1 == n[5] && y1 == n[6])) {
+      return Math.hypot(n[5] - x1, n[6] - y1);
+    }
     double r = n[0];
     double px = (x1 - n[5]) / 2;
     double py = (y1 - n[6]) / 2;
