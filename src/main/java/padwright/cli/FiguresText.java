@@ -26,7 +26,7 @@ final class FiguresText {
   private static final String INDENT = "  ";
 
   /** The finest fraction of an inch that a thickness is sold by. */
-  private static final int THICKNESS_PARTS = 32;
+  private static final int INCH_PARTS = 32;
 
   private static final List<String> SIDES = List.of("front", "right", "back", "left");
 
@@ -211,12 +211,12 @@ final class FiguresText {
   }
 
   private static String inches(double mm, Rounding rounding) {
-    return inches(mm, LengthText.INCH_PARTS, rounding);
+    return inches(mm, INCH_PARTS, rounding);
   }
 
   /** Boards and coverings are sold by finer steps; what has none is left empty. */
   private static String thickness(double mm) {
-    return mm == 0 ? "" : inches(mm, THICKNESS_PARTS, Rounding.NEAREST);
+    return mm == 0 ? "" : inches(mm, INCH_PARTS, Rounding.NEAREST);
   }
 
   private static String inches(double mm, int parts, Rounding rounding) {

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import padwright.design.WrappedPad.Kind;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.Treatment;
+import padwright.measure.Sentence;
 import padwright.shape.TautPath;
 
 /**
@@ -243,6 +244,6 @@ final class CornerChooser {
   }
 
   private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }

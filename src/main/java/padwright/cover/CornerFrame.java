@@ -21,6 +21,9 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
   /** A flap narrower than this, mm, lies inside the bend of the covering itself. */
   private static final double FLAP_BEGINS = 0.001;
 
+  /** Halvings that bring a metre down to a millionth of a mm. */
+  private static final int BISECTIONS = 32;
+
   static CornerFrame of(Vec2 apex, Vec2 before, Vec2 after) {
     double turn = Math.atan2(before.cross(after), before.dot(after));
     return new CornerFrame(apex, before, after, turn, Math.tan(turn / 2));
@@ -66,7 +69,7 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
     }
     double low = path.startX();
     double high = end;
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < BISECTIONS; i++) {
       double mid = (low + high) / 2;
       if (halfSurplus(path, mid) < width) {
         low = mid;

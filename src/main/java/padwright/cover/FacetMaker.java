@@ -23,6 +23,9 @@ public final class FacetMaker {
   /** Round pieces are cut into so many, so that a curved mitre is followed by chords. */
   private static final int PER_ARC = 4;
 
+  /** A fold that strays less than this, mm, is upright but for the covering's own bend. */
+  private static final double UPRIGHT = 1;
+
   private static final double LEAST_AREA = 1e-3;
 
   private final List<Vec2> cut;
@@ -177,7 +180,7 @@ public final class FacetMaker {
   private void flaps(int i, Side side, Band band) {
     CornerFrame f = skeleton.frame(i);
     Side next = (Side) skeleton.next(i);
-    boolean exact = Math.abs(f.fold(path, band.from) - f.fold(path, band.to)) < 1e-9;
+    boolean exact = exact(f, side.after(), band);
     for (boolean first : new boolean[] {true, false}) {
       List<Vec2> region = new ArrayList<>();
       region.add(f.flat(first, f.fold(path, band.from), band.from));
@@ -201,6 +204,18 @@ public final class FacetMaker {
           onTop ? 2 : 1,
           onTop ? Sense.INWARD : Sense.OUTWARD);
     }
+  }
+
+  /**
+   * Whether a flap keeps its lengths in a band: where its fold is straight, and not on the back,
+   * where the two sides of the surplus would have to be in two places and are gathered. A double
+   * pleat's halves meet on the arris only where the whole wall is upright.
+   */
+  private boolean exact(CornerFrame f, Fold fold, Band band) {
+    boolean straight = Math.abs(f.fold(path, band.from) - f.fold(path, band.to)) < 1e-9;
+    boolean onWall = band.from < path.backStart() - 1e-9;
+    double lean = Math.abs(f.fold(path, f.tipLevel(path)) - f.fold(path, path.wallEnd()));
+    return straight && onWall && (fold != Fold.DOUBLE || lean < UPRIGHT);
   }
 
   /**

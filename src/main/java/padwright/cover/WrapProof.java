@@ -2,7 +2,6 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import padwright.cover.Skeleton.Element;
@@ -12,6 +11,7 @@ import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
+import padwright.measure.Sentence;
 import padwright.shape.TautPath;
 
 /**
@@ -36,6 +36,9 @@ public final class WrapProof {
 
   /** Rounding allowed on a length, mm: ten times what flattening an arc costs. */
   private static final double SLACK = 0.05;
+
+  /** Step in which a raw edge is walked along, mm; its ends are always met. */
+  private static final double WALK = 2;
 
   private static final int PER_ARC = 6;
 
@@ -232,28 +235,27 @@ public final class WrapProof {
   /** Raw edges in the surplus of a corner, seen from both of its sides. */
   private void corner(CornerFrame f, Fold fold) {
     // No point of the surplus that lands on a wall is further from the corner than this.
-    double reach = path.backStart() / Math.cos(f.turn() / 2) + 1;
+    double reach = Math.max(path.backStart(), -path.startX()) / Math.cos(f.turn() / 2) + 1;
     FoldMap map = new FoldMap(f, fold, path);
     for (int i = 0; i < cut.size(); i++) {
       Vec2 a = cut.get(i);
-      Vec2 b = cut.get((i + 1) % cut.size());
-      if (distance(f.apex(), a, b) > reach) {
+      Vec2 d = cut.get((i + 1) % cut.size()).minus(a);
+      double length = Math.max(1e-9, d.length());
+      double foot = f.apex().minus(a).dot(d) / length;
+      double aside = Math.abs(f.apex().minus(a).cross(d)) / length;
+      if (aside > reach) {
         continue;
       }
-      for (boolean first : new boolean[] {true, false}) {
-        int steps = Math.max(1, (int) Math.ceil(a.distance(b) / 2));
-        for (int k = 0; k <= steps; k++) {
-          Vec2 p = a.plus(b.minus(a).times((double) k / steps));
-          leastHiding = Math.min(leastHiding, map.hiding(first, p));
-        }
+      // Only the stretch of the edge within reach is walked along.
+      double half = Math.sqrt(reach * reach - aside * aside);
+      double from = Math.max(0, foot - half);
+      double to = Math.min(length, foot + half);
+      int steps = Math.max(1, (int) Math.ceil((to - from) / WALK));
+      for (int k = 0; from <= to && k <= steps; k++) {
+        Vec2 p = a.along(d, (from + (to - from) * k / steps) / length);
+        leastHiding = Math.min(leastHiding, Math.min(map.hiding(true, p), map.hiding(false, p)));
       }
     }
-  }
-
-  private static double distance(Vec2 p, Vec2 a, Vec2 b) {
-    Vec2 d = b.minus(a);
-    double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-18, d.dot(d))));
-    return a.along(d, t).distance(p);
   }
 
   /** The rounded stretches of one corner, over which the covering is eased. */
@@ -275,25 +277,24 @@ public final class WrapProof {
 
   private WrapReport report(double turnUnder, double flapStrain) {
     List<String> failures = new ArrayList<>();
+    if (Double.isInfinite(leastTurnUnder)) {
+      // No edge of the cover was met over the back: there is none to lie there.
+      leastTurnUnder = 0;
+    }
     if (bare > BARE) {
-      failures.add(String.format(Locale.ROOT, "%.0f mm2 of face or sides is bare", bare));
+      failures.add(Sentence.of("%.0f mm2 of face or sides is bare", bare));
     }
     if (leastHiding < HIDING - SLACK) {
       failures.add(
-          String.format(
-              Locale.ROOT,
+          Sentence.of(
               "a raw edge on a wall lies %.1f mm from the fold that hides it, under %.0f",
-              leastHiding,
-              HIDING));
+              leastHiding, HIDING));
     }
     if (leastTurnUnder < turnUnder - SHORTFALL - SLACK) {
       failures.add(
-          String.format(
-              Locale.ROOT,
+          Sentence.of(
               "the turn-under is %.1f mm somewhere, more than %.0f short of %.1f",
-              leastTurnUnder,
-              SHORTFALL,
-              turnUnder));
+              leastTurnUnder, SHORTFALL, turnUnder));
     }
     return new WrapReport(
         failures.isEmpty(),

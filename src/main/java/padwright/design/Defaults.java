@@ -2,7 +2,6 @@ package padwright.design;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.material.Board;
@@ -10,6 +9,7 @@ import padwright.material.Constants;
 import padwright.material.Covering;
 import padwright.material.Foam;
 import padwright.material.Status;
+import padwright.measure.Sentence;
 
 /**
  * The values taken where the maker left a field out, each remembered with its reason so that the
@@ -33,7 +33,7 @@ public final class Defaults {
     if (given.isPresent()) {
       return given.getAsDouble();
     }
-    note(field, String.format(Locale.ROOT, "%.1f mm", value), reason, status);
+    note(field, Sentence.of("%.1f mm", value), reason, status);
     return value;
   }
 
@@ -52,8 +52,7 @@ public final class Defaults {
         measured,
         "base.measured",
         board.lowerLimit(nominal),
-        String.format(
-            Locale.ROOT, "the thinnest that %s sold as %.1f may be", board.name(), nominal),
+        Sentence.of("the thinnest that %s sold as %.1f may be", board.name(), nominal),
         board.listed(nominal).map(t -> t.origin().status()).orElse(board.origin().status()));
   }
 
@@ -197,6 +196,6 @@ public final class Defaults {
   }
 
   private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }

@@ -2,7 +2,6 @@ package padwright.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import padwright.design.Defaults;
@@ -18,6 +17,7 @@ import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.material.Screw;
 import padwright.material.Status;
+import padwright.measure.Sentence;
 import padwright.shape.PadShape;
 
 /**
@@ -166,6 +166,6 @@ public final class MountingPlanner {
   }
 
   private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }

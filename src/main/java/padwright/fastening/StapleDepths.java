@@ -2,10 +2,10 @@ package padwright.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.material.Staple;
+import padwright.measure.Sentence;
 
 /**
  * How deep a staple goes. Breaking through is judged by the nominal leg, the longer of the two
@@ -85,6 +85,18 @@ public final class StapleDepths {
         verdict);
   }
 
+  /** The verdict in two or three words, the same for every leg that shares it. */
+  public static String brief(LegVerdict v) {
+    if (v.margin() <= 0) {
+      return "come through";
+    } else if (v.margin() < LEAST_MARGIN) {
+      return "leave too little board";
+    } else if (v.hold() < POOR_HOLD) {
+      return "too short";
+    }
+    return v.hold() < GOOD_HOLD ? "short" : "pass";
+  }
+
   /** The longest leg of a series that passes. */
   public static Optional<LegVerdict> longestPassing(List<LegVerdict> legs, String series) {
     return legs.stream()
@@ -93,6 +105,6 @@ public final class StapleDepths {
   }
 
   private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }

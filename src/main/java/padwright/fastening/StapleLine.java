@@ -119,10 +119,10 @@ final class StapleLine {
 
   /** How far from the corner its staple stands along the side whose strip lies on top. */
   private double alongFold(Segment side, CornerPlan corner) {
+    // Its outer leg goes through the flap, and still half the edge distance from the other edge.
+    double least = Math.max(THROUGH_FLAP * corner.reliefStop(), (crown + in) / 2);
     // At a sharp corner further along, so that the other edge stays as far.
-    double t =
-        (THROUGH_FLAP * corner.reliefStop() + in * Math.max(0, -Math.cos(corner.turn())))
-            / Math.sin(corner.turn());
+    double t = (least + in * Math.max(0, -Math.cos(corner.turn()))) / Math.sin(corner.turn());
     return Math.min(t, side.length() / 2);
   }
 

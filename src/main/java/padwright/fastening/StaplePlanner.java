@@ -2,6 +2,7 @@ package padwright.fastening;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -69,7 +70,7 @@ public final class StaplePlanner {
     List<Position> positions = new ArrayList<>();
     int cornerLayers = 1;
     for (Place p : ordered(kept)) {
-      int n = Math.max(1, layers.at(p.at()));
+      int n = Math.max(1, layersUnder(layers, p));
       cornerLayers = Math.max(cornerLayers, n);
       positions.add(new Position(p.at(), p.angle(), p.side(), p.corner(), n));
     }
@@ -192,20 +193,44 @@ public final class StaplePlanner {
     return DrivingOrder.opposites(places, frontFirst);
   }
 
-  /** Largest distance of a staple from the nearest other on the same side. */
-  private static double largestGap(List<Place> places) {
+  /** The most layers under its crown: at its middle and at either leg. */
+  private int layersUnder(LayerCounter layers, Place p) {
+    Vec2 leg = Vec2.polar(p.angle()).times(spec.staple().crown() / 2);
+    return Math.max(
+        layers.at(p.at()), Math.max(layers.at(p.at().plus(leg)), layers.at(p.at().minus(leg))));
+  }
+
+  /** Largest distance between neighbours along a side, or round a round base. */
+  private double largestGap(List<Place> places) {
+    boolean round = shape.outline().segments().stream().allMatch(s -> s.isArc());
+    if (round) {
+      List<Place> turned = new ArrayList<>(places);
+      turned.sort(Comparator.comparingDouble(p -> p.at().angle()));
+      double last = turned.isEmpty() ? 0 : apart(turned.get(0), turned.get(turned.size() - 1));
+      return Math.max(last, widest(turned));
+    }
     double largest = 0;
-    for (Place p : places) {
-      double nearest = Double.POSITIVE_INFINITY;
-      for (Place q : places) {
-        if (q != p && q.side().equals(p.side()) && p.corner() == q.corner()) {
-          nearest = Math.min(nearest, p.at().distance(q.at()));
-        }
+    for (String side : shape.sideNames()) {
+      List<Place> row = new ArrayList<>();
+      places.stream().filter(p -> p.side().equals(side)).forEach(row::add);
+      if (!row.isEmpty()) {
+        Vec2 along = Vec2.polar(row.get(0).angle());
+        row.sort(Comparator.comparingDouble(p -> p.at().dot(along)));
       }
-      if (Double.isFinite(nearest) && !p.corner()) {
-        largest = Math.max(largest, nearest);
-      }
+      largest = Math.max(largest, widest(row));
     }
     return largest;
+  }
+
+  private static double widest(List<Place> row) {
+    double widest = 0;
+    for (int i = 0; i + 1 < row.size(); i++) {
+      widest = Math.max(widest, apart(row.get(i), row.get(i + 1)));
+    }
+    return widest;
+  }
+
+  private static double apart(Place a, Place b) {
+    return a.at().distance(b.at());
   }
 }

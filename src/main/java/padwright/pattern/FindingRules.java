@@ -6,7 +6,6 @@ import static padwright.design.Finding.Level.STOP;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
 import padwright.cover.WrapProof;
@@ -16,6 +15,8 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Bounds;
+import padwright.geometry.Offset;
+import padwright.measure.Sentence;
 import padwright.shape.PadShape;
 
 /** What a part's shape and cover give cause to say. */
@@ -75,14 +76,14 @@ final class FindingRules {
   void edge(PadShape shape) {
     double in = -shape.section().taut().startX();
     double half = Math.min(shape.length(), shape.width()) / 2;
-    if (in >= half) {
+    if (in > 0 && Offset.by(shape.outline(), -in).isEmpty()) {
       findings.add(
           Finding.of(
               "edge-meets",
               STOP,
               text(
-                  "The edge is shaped %.1f in from the base's edge and meets its opposite: half the"
-                      + " base is %.1f.",
+                  "The edge is shaped %.1f in from the base's edge and meets its opposite: the base is"
+                      + " at most %.1f to its middle.",
                   in, half),
               in,
               half,
@@ -291,6 +292,6 @@ final class FindingRules {
   }
 
   static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Sentence.of(format, values);
   }
 }

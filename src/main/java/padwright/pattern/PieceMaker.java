@@ -13,7 +13,6 @@ import padwright.fastening.StaplePlan;
 import padwright.geometry.Bounds;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
-import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.pattern.PatternPiece.Kind;
 import padwright.pattern.PatternPiece.LineKind;
@@ -73,15 +72,15 @@ final class PieceMaker {
         .ifPresent(p -> lines.add(new LineMark(LineKind.STAPLE, p)));
     Offset.by(shape.outline(), -spec.turnUnder())
         .ifPresent(p -> lines.add(new LineMark(LineKind.TRIM, p)));
-    middleLines(lines, shape.outline().bounds());
-    lines.add(new LineMark(LineKind.FRONT, frontEdge(shape.outline())));
+    PieceEdges.middleLines(lines, shape.outline().bounds());
+    lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(shape.outline(), pad.front())));
     List<StapleMark> marks = new ArrayList<>();
     int number = 1;
     for (StaplePlan.Position p : staples.positions()) {
       marks.add(new StapleMark(number++, p.at(), p.angle(), p.layers()));
     }
     List<Path> holes = new ArrayList<>();
-    List<PointMark> points = new ArrayList<>(centreMarks(shape.outline()));
+    List<PointMark> points = new ArrayList<>(PieceEdges.centreMarks(shape.outline()));
     for (Hole h : pad.base().holes()) {
       Vec2 at = new Vec2(h.x(), h.y());
       holes.add(Path.circle(at, h.diameter() / 2));
@@ -110,8 +109,8 @@ final class PieceMaker {
     PadSpec.FoamSpec f = spec.foam().get(i);
     Path outline = shape.foam().get(i);
     List<LineMark> lines = new ArrayList<>();
-    middleLines(lines, outline.bounds());
-    lines.add(new LineMark(LineKind.FRONT, frontEdge(outline)));
+    PieceEdges.middleLines(lines, outline.bounds());
+    lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(outline, pad.front())));
     if (f.overhang() > 0) {
       lines.add(new LineMark(LineKind.BASE_OUTLINE, shape.outline()));
     }
@@ -126,7 +125,7 @@ final class PieceMaker {
         List.of(),
         lines,
         List.of(),
-        centreMarks(outline),
+        PieceEdges.centreMarks(outline),
         Optional.empty(),
         false,
         SideUp.EITHER);
@@ -143,8 +142,8 @@ final class PieceMaker {
         spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
     Path outline = Offset.by(shape.outline(), over + down).orElse(shape.outline());
     List<LineMark> lines = new ArrayList<>();
-    middleLines(lines, outline.bounds());
-    lines.add(new LineMark(LineKind.FRONT, frontEdge(outline)));
+    PieceEdges.middleLines(lines, outline.bounds());
+    lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(outline, pad.front())));
     if (down > 0) {
       Offset.by(shape.outline(), over).ifPresent(p -> lines.add(new LineMark(LineKind.FOLD, p)));
     }
@@ -158,7 +157,7 @@ final class PieceMaker {
         List.of(),
         lines,
         List.of(),
-        centreMarks(outline),
+        PieceEdges.centreMarks(outline),
         Optional.empty(),
         false,
         SideUp.EITHER);
@@ -185,7 +184,8 @@ final class PieceMaker {
       lines.add(new LineMark(LineKind.STAPLE, stretched(p)));
     }
     lines.add(new LineMark(LineKind.BASE_OUTLINE, stretched(shape.outline())));
-    lines.add(new LineMark(LineKind.FRONT, stretched(frontEdge(cover.cut()))));
+    lines.add(
+        new LineMark(LineKind.FRONT, stretched(PieceEdges.frontEdge(cover.cut(), pad.front()))));
     Vec2 warp = spec.warpAlongWidth() ? new Vec2(0, 1) : new Vec2(1, 0);
     return piece(
         "cover",
@@ -197,7 +197,7 @@ final class PieceMaker {
         List.of(),
         lines,
         List.of(),
-        centreMarks(cut),
+        PieceEdges.centreMarks(cut),
         Optional.of(warp),
         spec.covering().nap(),
         SideUp.BACK);
@@ -216,8 +216,8 @@ final class PieceMaker {
     }
     List<LineMark> lines = new ArrayList<>();
     lines.add(new LineMark(LineKind.FOLD, fold.get()));
-    middleLines(lines, cut.get().bounds());
-    lines.add(new LineMark(LineKind.FRONT, frontEdge(cut.get())));
+    PieceEdges.middleLines(lines, cut.get().bounds());
+    lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(cut.get(), pad.front())));
     return Optional.of(
         piece(
             "dust-cover",
@@ -229,7 +229,7 @@ final class PieceMaker {
             List.of(),
             lines,
             List.of(),
-            centreMarks(cut.get()),
+            PieceEdges.centreMarks(cut.get()),
             Optional.empty(),
             false,
             SideUp.BACK));
@@ -237,7 +237,7 @@ final class PieceMaker {
 
   private PatternPiece packing(Path outline) {
     List<LineMark> lines = new ArrayList<>();
-    middleLines(lines, outline.bounds());
+    PieceEdges.middleLines(lines, outline.bounds());
     List<PointMark> points = new ArrayList<>();
     for (Hole h : mounting.positions()) {
       points.add(new PointMark(PointKind.SCREW, new Vec2(h.x(), h.y()), h.diameter(), "screw"));
@@ -291,64 +291,5 @@ final class PieceMaker {
         side,
         b.width(),
         b.height());
-  }
-
-  private static void middleLines(List<LineMark> lines, Bounds b) {
-    Vec2 c = b.centre();
-    lines.add(
-        new LineMark(
-            LineKind.CENTRE, Path.line(new Vec2(b.minX(), c.y()), new Vec2(b.maxX(), c.y()))));
-    lines.add(
-        new LineMark(
-            LineKind.CENTRE, Path.line(new Vec2(c.x(), b.minY()), new Vec2(c.x(), b.maxY()))));
-  }
-
-  /** Where the piece's middle lines cross its cut line. */
-  private static List<PointMark> centreMarks(Path cut) {
-    Bounds b = cut.bounds();
-    Vec2 c = b.centre();
-    List<PointMark> marks = new ArrayList<>();
-    for (Vec2 p :
-        List.of(
-            new Vec2(c.x(), b.minY()),
-            new Vec2(b.maxX(), c.y()),
-            new Vec2(c.x(), b.maxY()),
-            new Vec2(b.minX(), c.y()))) {
-      marks.add(new PointMark(PointKind.CENTRE_MARK, nearest(cut, p), 0, ""));
-    }
-    return marks;
-  }
-
-  private static Vec2 nearest(Path cut, Vec2 p) {
-    Vec2 best = cut.start();
-    for (Segment s : cut.segments()) {
-      int steps = s.isArc() ? 64 : 1;
-      for (int k = 0; k < steps; k++) {
-        Vec2 a = s.pointAt((double) k / steps);
-        Vec2 d = s.pointAt((double) (k + 1) / steps).minus(a);
-        double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
-        Vec2 q = a.along(d, t);
-        if (q.distance(p) < best.distance(p)) {
-          best = q;
-        }
-      }
-    }
-    return best;
-  }
-
-  /** The stretch of a closed path that faces the front most squarely. */
-  private Path frontEdge(Path path) {
-    Vec2 towards = Vec2.polar(-Math.PI / 2 + pad.front().ordinal() * Math.PI / 2);
-    Segment best = path.segments().get(0);
-    double most = Double.NEGATIVE_INFINITY;
-    for (Segment s : path.segments()) {
-      double out = s.directionAt(0.5).right().dot(towards);
-      double score = out > 0.7 ? out * s.length() : out;
-      if (score > most) {
-        most = score;
-        best = s;
-      }
-    }
-    return new Path(List.of(best), false);
   }
 }

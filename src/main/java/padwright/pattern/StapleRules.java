@@ -7,8 +7,9 @@ import static padwright.pattern.FindingRules.OWN;
 import static padwright.pattern.FindingRules.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
 import padwright.fastening.StapleDepths;
@@ -73,11 +74,12 @@ final class StapleRules {
               "staple-none-passes",
               CAUTION,
               text(
-                  "No leg of %s both stays %.1f short of the foam and holds %.2f in this board: %s.",
+                  "No leg of %s both stays %.1f short of the foam and holds %.2f in this board%s.",
                   spec.staple().name(),
                   StapleDepths.LEAST_MARGIN,
                   StapleDepths.GOOD_HOLD,
-                  legs(plan)),
+                  // A breakthrough has listed them already.
+                  v.margin() <= 0 ? "" : ": " + legs(plan)),
               v.margin(),
               StapleDepths.LEAST_MARGIN,
               "mm",
@@ -230,16 +232,22 @@ final class StapleRules {
     return sum;
   }
 
-  private String ownLegs(StaplePlan plan) {
-    return plan.legs().stream()
-        .filter(v -> v.staple().equals(spec.staple().id()))
-        .map(v -> text("leg %.1f %s", v.leg(), v.verdict()))
-        .collect(Collectors.joining("; "));
-  }
-
-  private String legs(StaplePlan plan) {
-    return plan.legs().stream()
-        .map(v -> text("%s leg %.1f %s", v.staple(), v.leg(), v.verdict()))
-        .collect(Collectors.joining("; "));
+  /** Every leg of every series, those of one series and verdict together. */
+  private static String legs(StaplePlan plan) {
+    Map<String, Map<String, List<String>>> series = new LinkedHashMap<>();
+    for (LegVerdict v : plan.legs()) {
+      series
+          .computeIfAbsent(v.staple(), k -> new LinkedHashMap<>())
+          .computeIfAbsent(StapleDepths.brief(v), k -> new ArrayList<>())
+          .add(text(v.leg() == Math.rint(v.leg()) ? "%.0f" : "%.1f", v.leg()));
+    }
+    List<String> said = new ArrayList<>();
+    series.forEach(
+        (name, kinds) -> {
+          List<String> list = new ArrayList<>();
+          kinds.forEach((kind, legs) -> list.add(String.join(", ", legs) + " " + kind));
+          said.add(name + ": " + String.join("; ", list));
+        });
+    return String.join(". ", said);
   }
 }

@@ -2,13 +2,13 @@ package padwright.shape;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.measure.InputRefused;
+import padwright.measure.Sentence;
 
 /**
  * Finds the base outline from the size the maker gave: the board itself, the finished part, or the
@@ -76,10 +76,8 @@ public final class BaseSizer {
           "",
           0,
           "parts[" + partId + "].base.outline",
-          String.format(
-              Locale.ROOT,
-              "an ellipse this narrow comes to a point when %.1f mm is taken off all round",
-              step),
+          Sentence.of(
+              "an ellipse this narrow comes to a point when %.1f mm is taken off all round", step),
           "Give the size of the board itself, or a wider ellipse");
     }
     return new Outlines.Named(moved, Outlines.roundNames(moved));

@@ -16,9 +16,6 @@ import padwright.geometry.Vec2;
 final class EdgeOffsets {
   private static final List<String> SIDES = List.of("front", "right", "back", "left");
 
-  /** A line shorter than this part of its side is a corner's, not the side's. */
-  private static final double LONG = 0.25;
-
   /** mm; lines nearer to parallel than a pencil's width. */
   private static final double PARALLEL = 0.1;
 
@@ -64,7 +61,7 @@ final class EdgeOffsets {
     Bounds b = lines.bounds();
     boolean level = side % 2 == 0;
     double across = level ? b.height() : b.width();
-    double along = level ? b.width() : b.height();
+    double middle = level ? b.centre().x() : b.centre().y();
     boolean atMax = side == 2 || side == (lines.mirrored() ? 3 : 1);
     TreeSet<Long> tenths = new TreeSet<>();
     for (Stroke s : lines.strokes()) {
@@ -78,7 +75,11 @@ final class EdgeOffsets {
         double min = level ? b.minY() : b.minX();
         double max = level ? b.maxY() : b.maxX();
         double from = atMax ? max - v : v - min;
-        if (!g.isArc() && off < PARALLEL && g.chord() > LONG * along && from < across / 2) {
+        double p = level ? g.start().x() : g.start().y();
+        double q = level ? g.end().x() : g.end().y();
+        // A line that does not pass the middle of its side is a corner's, not the side's.
+        boolean sides = Math.min(p, q) < middle && middle < Math.max(p, q);
+        if (!g.isArc() && off < PARALLEL && sides && from < across / 2) {
           tenths.add(Math.round(from * 10));
         }
       }

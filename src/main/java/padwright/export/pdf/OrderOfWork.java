@@ -112,8 +112,8 @@ final class OrderOfWork {
 
   private void cover() {
     steps.add(
-        "Cut the cover on its cut line, marked on the back of the covering. Copy trim line, fold lines"
-            + " and centre marks. Make no relief cut yet.");
+        "Mark the cover on the back of the covering: cut line, trim line, fold lines, centre marks."
+            + " Cut it out, but leave the corners whole until each is folded.");
     steps.add(
         String.format(
             Locale.ROOT,
@@ -156,6 +156,7 @@ final class OrderOfWork {
   private boolean narrow() {
     WrappedPad.Kind kind = part.asked().kind();
     return kind == WrappedPad.Kind.FOREARM_REST
+        || kind == WrappedPad.Kind.ARMREST
         || Math.min(figures.base().length(), figures.base().width()) <= NARROW;
   }
 

@@ -1,0 +1,144 @@
+package padwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import padwright.design.Defaults;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad;
+import padwright.material.Board;
+import padwright.material.Catalogue;
+import padwright.material.Covering;
+import padwright.material.Foam;
+import padwright.material.Staple;
+import padwright.material.Status;
+import padwright.material.Wadding;
+import padwright.measure.InputRefused;
+import padwright.measure.Sentence;
+import padwright.shape.Stack;
+
+/**
+ * What a pad is made of: catalogue rows in place of names, thicknesses and overhangs in place of
+ * gaps, and the stack they make.
+ */
+final class MakeUp {
+  private final WrappedPad pad;
+  final Board board;
+  final double leastThickness;
+  final List<PadSpec.FoamSpec> foam = new ArrayList<>();
+  final Optional<Wadding> wadding;
+  final double waddingThickness;
+  final Covering covering;
+  final double coverThickness;
+  final Staple staple;
+  final Stack stack;
+
+  MakeUp(WrappedPad pad, Catalogue catalogue, Defaults defaults) {
+    this.pad = pad;
+    board =
+        row(
+            catalogue.board(pad.base().board()),
+            Catalogue.Kind.BOARD,
+            pad.base().board(),
+            catalogue);
+    leastThickness = defaults.leastThickness(pad.base().measured(), board, pad.base().thickness());
+    double height = pad.foam().stream().mapToDouble(WrappedPad.FoamLayer::thickness).sum();
+    for (int i = 0; i < pad.foam().size(); i++) {
+      WrappedPad.FoamLayer layer = pad.foam().get(i);
+      Foam row = row(catalogue.foam(layer.foam()), Catalogue.Kind.FOAM, layer.foam(), catalogue);
+      double overhang = defaults.overhang(layer.overhang(), i, row, height, pad.base().size());
+      foam.add(new PadSpec.FoamSpec(row, layer.thickness(), overhang));
+    }
+    wadding =
+        pad.wadding()
+            .map(
+                w ->
+                    row(
+                        catalogue.wadding(w.wadding()),
+                        Catalogue.Kind.WADDING,
+                        w.wadding(),
+                        catalogue));
+    waddingThickness =
+        wadding
+            .map(
+                w ->
+                    defaults.waddingThickness(
+                        pad.wadding().orElseThrow().thickness(), w.compressed(), w.id()))
+            .orElse(0.0);
+    covering =
+        row(
+            catalogue.covering(pad.cover().covering()),
+            Catalogue.Kind.COVERING,
+            pad.cover().covering(),
+            catalogue);
+    coverThickness = defaults.coverThickness(pad.cover().thickness(), covering);
+    staple = staple(catalogue, defaults);
+    stack =
+        new Stack(
+            pad.base().thickness(),
+            pad.base().backArris(),
+            foam.stream().map(f -> new Stack.Layer(f.thickness(), f.overhang())).toList(),
+            pad.edge(),
+            waddingThickness,
+            pad.wadding().map(WrappedPad.WaddingLayer::overSides).orElse(false));
+    checkStack();
+  }
+
+  private Staple staple(Catalogue catalogue, Defaults defaults) {
+    if (pad.staples().staple().isPresent()) {
+      String id = pad.staples().staple().get();
+      return row(catalogue.staple(id), Catalogue.Kind.STAPLE, id, catalogue);
+    }
+    Staple first = catalogue.staples().get(0);
+    defaults.note("staples.staple", first.id(), "the first in the catalogue", Status.OWN);
+    return first;
+  }
+
+  private <T> T row(Optional<T> row, Catalogue.Kind kind, String id, Catalogue catalogue) {
+    return row.orElseThrow(
+        () ->
+            new InputRefused(
+                "",
+                0,
+                "parts[" + pad.id() + "]",
+                "the catalogue's " + kind.section() + " has no \"" + id + "\"",
+                "Nearest: " + String.join(", ", catalogue.nearest(kind, id))));
+  }
+
+  /** Shapes that cannot be cut are refused before anything is worked out from them. */
+  private void checkStack() {
+    if (pad.edge() instanceof padwright.design.EdgeShape.Round r) {
+      refuseIf(
+          r.radius() > stack.foamHeight() + 1e-9,
+          "edge.round",
+          r.radius(),
+          "is more than the foam is high",
+          "Make it at most " + mm(stack.foamHeight()));
+    }
+    if (pad.edge() instanceof padwright.design.EdgeShape.Bevel b) {
+      refuseIf(
+          b.size() > stack.foamHeight() + 1e-9,
+          "edge.bevel",
+          b.size(),
+          "is more than the foam is high",
+          "Make it at most " + mm(stack.foamHeight()));
+    }
+    refuseIf(
+        pad.base().backArris() > pad.base().thickness() / 2,
+        "base.backArris",
+        pad.base().backArris(),
+        "is more than half the board's thickness",
+        "Make it at most " + mm(pad.base().thickness() / 2));
+  }
+
+  private void refuseIf(boolean bad, String field, double value, String problem, String remedy) {
+    if (bad) {
+      throw new InputRefused(
+          "", 0, "parts[" + pad.id() + "]." + field, mm(value) + " " + problem, remedy);
+    }
+  }
+
+  private static String mm(double v) {
+    return Sentence.of("%.1f mm", v);
+  }
+}
