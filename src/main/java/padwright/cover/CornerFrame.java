@@ -21,8 +21,8 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
   /** A flap narrower than this, mm, lies inside the bend of the covering itself. */
   private static final double FLAP_BEGINS = 0.001;
 
-  /** Halvings that bring a metre down to a millionth of a mm. */
-  private static final int BISECTIONS = 32;
+  /** Halvings that bring a metre under 1e-10 mm: both hands of a part must agree to 1e-9. */
+  private static final int BISECTIONS = 44;
 
   static CornerFrame of(Vec2 apex, Vec2 before, Vec2 after) {
     double turn = Math.atan2(before.cross(after), before.dot(after));
