@@ -120,10 +120,10 @@ class FiguresCommandTest {
   void tablesShowMmAndInchesAndWhatWasTaken() throws IOException {
     Cli.Said said = Cli.run("figures", job(12, 8));
     assertThat(said.status()).isZero();
-    // 710.0 = 600 + 2 x 54.9956 rounded up; 27 31/32 in = 710.0 -> up to the next sixteenth: 28 in.
-    assertThat(said.out()).containsPattern("Cover, trim line +710\\.0 +170\\.0");
-    // 600 mm = 23.622 in, rounded down for the saw: 23 9/16 in.
-    assertThat(said.out()).containsPattern("Base, Birch plywood .* 23 9/16 ");
+    // 710.0 = 600 + 2 x 54.9956 rounded up; 709.9912 mm = 894.5/32 in, up to 27 31/32.
+    assertThat(said.out()).containsPattern("Cover, trim line +710\\.0 +170\\.0 .* 27 31/32 ");
+    // 600 mm = 755.9/32 in, rounded down for the saw: 23 19/32 in.
+    assertThat(said.out()).containsPattern("Base, Birch plywood .* 23 19/32 ");
     assertThat(said.out()).contains("Taken because it was left out", "cover.grip");
     for (String line : said.out().split("\n")) {
       assertThat(line).doesNotEndWith(" ");

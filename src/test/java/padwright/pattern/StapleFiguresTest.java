@@ -18,6 +18,11 @@ import padwright.geometry.Vec2;
 
 /** Staple depths, holding and setting out. */
 class StapleFiguresTest {
+  /**
+   * How far within an outline's arc its chords run, mm: they measure a distance that much short.
+   */
+  private static final double CHORD_ERROR = 0.001;
+
   private static PartResult leg(double leg, double board, OptionalDouble measured) {
     Pads pads = new Pads();
     pads.thickness = board;
@@ -119,7 +124,7 @@ class StapleFiguresTest {
       double e = part.spec().edgeDistance();
       for (StaplePlan.Position p : part.staples().positions()) {
         double edge = distanceToEdge(part, p.at());
-        assertThat(edge).as(outline + " " + p).isGreaterThanOrEqualTo(e - 1e-6);
+        assertThat(edge).as(outline + " " + p).isGreaterThanOrEqualTo(e - CHORD_ERROR);
         assertThat(edge).as(outline + " " + p).isLessThanOrEqualTo(e * 1.5);
         assertThat(p.layers()).isGreaterThanOrEqualTo(1);
       }
@@ -130,7 +135,7 @@ class StapleFiguresTest {
   }
 
   private static double distanceToEdge(PartResult part, Vec2 p) {
-    List<Vec2> points = part.shape().outline().flattened(0.001);
+    List<Vec2> points = part.shape().outline().flattened(CHORD_ERROR);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < points.size(); i++) {
       Vec2 a = points.get(i);

@@ -33,6 +33,7 @@ final class TextBoxes {
 
   /**
    * A box a shown string, from baseline to the top of its capitals, mm from the page's top left.
+   * The stripper joins what stands on one line: a gap wider than a letter is high begins a new box.
    */
   static List<Bounds> words(PDDocument d, int page) throws IOException {
     List<Bounds> boxes = new ArrayList<>();
@@ -50,6 +51,10 @@ final class TextBoxes {
               double x = t.getXDirAdj() * mm;
               double y = t.getYDirAdj() * mm;
               Bounds b = new Bounds(x, y - 0.7 * size, x + t.getWidthDirAdj() * mm, y);
+              if (box != null && (x - box.maxX() > size || box.minX() - b.maxX() > size)) {
+                boxes.add(box);
+                box = null;
+              }
               box = box == null ? b : box.union(b);
             }
             boxes.add(box);
