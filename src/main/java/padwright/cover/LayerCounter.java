@@ -18,6 +18,10 @@ public final class LayerCounter {
   private final Skeleton skeleton;
   private final TautPath path;
   private final double furthest;
+  // Asked for at every staple, so worked out once.
+  private final double backOut;
+  private final Vec2[] along;
+  private final double[] length;
 
   /** As for {@link WrapProof}: the trimmed cover, the folds and the solid. */
   public LayerCounter(List<Vec2> cut, Skeleton skeleton, TautPath path) {
@@ -32,6 +36,16 @@ public final class LayerCounter {
       most = Math.max(most, Math.max(dx, dy));
     }
     furthest = most;
+    backOut = path.out(path.backStart());
+    int n = skeleton.elements().size();
+    along = new Vec2[n];
+    length = new double[n];
+    for (int i = 0; i < n; i++) {
+      if (skeleton.elements().get(i) instanceof Side side) {
+        along[i] = side.along();
+        length[i] = side.length();
+      }
+    }
   }
 
   /** Layers over a place of the back, given in the frame of the base seen from the face. */
@@ -53,35 +67,40 @@ public final class LayerCounter {
    * rounded back arris, that at which it comes to lie flat.
    */
   private double level(double in) {
-    return path.backStart() + Math.max(0, in + path.out(path.backStart()));
+    return path.backStart() + Math.max(0, in + backOut);
   }
 
   private int onSide(int i, Side side, Vec2 place) {
     Vec2 v = place.minus(side.from());
-    double t = v.dot(side.along());
-    double in = -v.dot(side.along().right());
+    double t = v.dot(along[i]);
+    double in = -v.dot(along[i].right());
+    if (in < 0) {
+      return 0;
+    }
     double s = level(in);
     // Nothing of the cover lies further out than this, so nothing of it comes further in.
-    boolean beyond =
-        s > furthest + CornerCut.JOINED || t < -furthest || t > side.length() + furthest;
-    if (in < 0 || s < path.backStart() || beyond) {
+    if (s > furthest + CornerCut.JOINED || t < -furthest || t > length[i] + furthest) {
       return 0;
     }
     int n = skeleton.elements().size();
     int layers = 0;
     double start = edge(Math.floorMod(i - 1, n), s);
     double end = edge(i, s);
-    if (t >= -start && t <= side.length() + end && covered(side.flat(t, s))) {
+    if (t >= -start && t <= length[i] + end && covered(flat(i, side, t, s))) {
       layers++;
     }
     if (side.after() != Fold.NONE) {
-      layers += flaps(skeleton.frame(i), side.after(), true, t - side.length(), s);
+      layers += flaps(skeleton.frame(i), side.after(), true, t - length[i], s);
     }
     if (skeleton.previous(i).after() != Fold.NONE) {
       int before = Math.floorMod(i - 1, n);
       layers += flaps(skeleton.frame(before), skeleton.previous(i).after(), false, -t, s);
     }
     return layers;
+  }
+
+  private Vec2 flat(int i, Side side, double t, double s) {
+    return side.from().along(along[i], t).along(along[i].right(), s);
   }
 
   private double edge(int corner, double s) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import padwright.fastening.StapleLine.Place;
+import padwright.geometry.Vec2;
 
 /**
  * The order in which staples are driven: each side from its middle outwards, opposite sides in
@@ -57,20 +58,23 @@ final class DrivingOrder {
 
   private static void corners(List<Place> out, List<Place> places) {
     List<Place> corner = places.stream().filter(Place::corner).toList();
-    List<Place> rest = new ArrayList<>(corner);
+    boolean[] used = new boolean[corner.size()];
     // Go round corner by corner: nearest next, starting front left.
     Place last = null;
-    while (!rest.isEmpty()) {
-      Place from = last;
-      Place next =
-          rest.stream()
-              .min(
-                  Comparator.comparingDouble(
-                      p -> from == null ? p.at().x() + p.at().y() : p.at().distance(from.at())))
-              .orElseThrow();
-      out.add(next);
-      rest.remove(next);
-      last = next;
+    for (int k = 0; k < used.length; k++) {
+      int best = -1;
+      double nearest = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < used.length; i++) {
+        Vec2 at = corner.get(i).at();
+        double far = last == null ? at.x() + at.y() : at.distance(last.at());
+        if (!used[i] && far < nearest) {
+          best = i;
+          nearest = far;
+        }
+      }
+      used[best] = true;
+      last = corner.get(best);
+      out.add(last);
     }
   }
 

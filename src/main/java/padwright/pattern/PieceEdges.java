@@ -14,6 +14,12 @@ import padwright.pattern.PatternPiece.PointMark;
 
 /** Middle lines, centre marks and front edges, which every piece has alike. */
 final class PieceEdges {
+  /** A straight side that faces the front within 25 degrees is a front. */
+  private static final double SQUARELY = 0.9;
+
+  /** Arcs that face the front within 45 degrees are part of it. */
+  private static final double HALF = 0.7;
+
   private PieceEdges() {}
 
   static void middleLines(List<LineMark> lines, Bounds b) {
@@ -59,19 +65,47 @@ final class PieceEdges {
     return best;
   }
 
-  /** The stretch of a closed path that faces the front most squarely. */
+  /**
+   * The front of a closed path: the longest straight side that faces it, or on a round one all the
+   * arcs that do.
+   */
   static Path frontEdge(Path path, WrappedPad.Side front) {
     Vec2 towards = Vec2.polar(-Math.PI / 2 + front.ordinal() * Math.PI / 2);
-    Segment best = path.segments().get(0);
-    double most = Double.NEGATIVE_INFINITY;
-    for (Segment s : path.segments()) {
-      double out = s.directionAt(0.5).right().dot(towards);
-      double score = out > 0.7 ? out * s.length() : out;
-      if (score > most) {
-        most = score;
-        best = s;
+    List<Segment> segments = path.segments();
+    Segment straight = null;
+    for (Segment s : segments) {
+      if (!s.isArc()
+          && facing(s, towards) > SQUARELY
+          && (straight == null || s.length() > straight.length())) {
+        straight = s;
       }
     }
-    return new Path(List.of(best), false);
+    if (straight != null) {
+      return new Path(List.of(straight), false);
+    }
+    int n = segments.size();
+    int first = 0;
+    for (int i = 0; i < n; i++) {
+      if (facing(segments.get(i), towards) > facing(segments.get(first), towards)) {
+        first = i;
+      }
+    }
+    int last = first;
+    while (last - first < n - 1 && facing(segments.get((last + 1) % n), towards) > HALF) {
+      last++;
+    }
+    while (last - first < n - 1
+        && facing(segments.get(Math.floorMod(first - 1, n)), towards) > HALF) {
+      first--;
+    }
+    List<Segment> edge = new ArrayList<>();
+    for (int i = first; i <= last; i++) {
+      edge.add(segments.get(Math.floorMod(i, n)));
+    }
+    return new Path(edge, false);
+  }
+
+  private static double facing(Segment s, Vec2 towards) {
+    return s.directionAt(0.5).right().dot(towards);
   }
 }

@@ -18,7 +18,7 @@ public final class SectionBuilder {
   private static final double INSIDE = 30;
 
   /** Steps of height in which a shaped foam edge is drawn; a picture, never a size. */
-  private static final int EDGE_STEPS = 24;
+  private static final int EDGE_STEPS = 64;
 
   private SectionBuilder() {}
 
@@ -97,13 +97,14 @@ public final class SectionBuilder {
         new Section.Layer(
             Section.LayerKind.BOARD, boardName, stack.board(), 0, new Path(board, true)));
     double z = stack.board();
+    boolean square = stack.edge() instanceof padwright.design.EdgeShape.Square;
     for (int i = 0; i < stack.layers().size(); i++) {
       Stack.Layer foam = stack.layers().get(i);
       List<Vec2> points = new ArrayList<>();
       points.add(new Vec2(inside, z + foam.thickness()));
       points.add(new Vec2(inside, z));
-      for (int k = 0; k <= EDGE_STEPS; k++) {
-        double height = z + foam.thickness() * k / EDGE_STEPS;
+      for (int k = 0; k <= EDGE_STEPS; k += square ? EDGE_STEPS : 1) {
+        double height = z + foam.thickness() * step(k);
         points.add(new Vec2(Math.min(foam.overhang(), stack.edgeLimit(height)), height));
       }
       layers.add(
@@ -121,6 +122,11 @@ public final class SectionBuilder {
     return layers;
   }
 
+  /** Steps that lie closer at both ends, where a rounded edge is flattest. */
+  private static double step(int k) {
+    return (1 - Math.cos(Math.PI * k / EDGE_STEPS)) / 2;
+  }
+
   /** The wadding as a band between the foam's edge and the same edge moved out. */
   private static Section.Layer wadding(Stack stack, String name, double inside) {
     double top = stack.foamTop();
@@ -131,9 +137,10 @@ public final class SectionBuilder {
       inner.add(new Vec2(0, stack.board()));
     }
     double z = stack.board();
+    boolean square = stack.edge() instanceof padwright.design.EdgeShape.Square;
     for (Stack.Layer foam : stack.layers()) {
-      for (int k = 0; k <= EDGE_STEPS; k++) {
-        double height = z + foam.thickness() * k / EDGE_STEPS;
+      for (int k = 0; k <= EDGE_STEPS; k += square ? EDGE_STEPS : 1) {
+        double height = z + foam.thickness() * step(k);
         double x = Math.min(foam.overhang(), stack.edgeLimit(height));
         if (stack.waddingOverSides() || height > top - shapedHeight(stack) - 1e-9) {
           inner.add(new Vec2(x, height));
