@@ -141,20 +141,7 @@ final class SharpPictures {
             c.wall(over, m, k),
             c.wall(over, m, c.height()),
             c.wall(over, 0, c.height())));
-    s.face(
-        COVERED,
-        List.of(
-            c.wall(over, 0, 0),
-            c.wall(over, l, 0),
-            c.standing(over, l, d),
-            c.standing(over, 0, d)));
-    s.line(
-        LineStyle.SOLID,
-        List.of(
-            c.wall(over, l, 0),
-            c.wall(over, 0, 0),
-            c.standing(over, 0, d),
-            c.standing(over, l, d)));
+    standingStrip(s, over, l, d);
     s.line(
         LineStyle.CREASE,
         List.of(c.wall(over, 0, 0), c.standing(over, m, k), c.standing(over, m, d)));
@@ -224,20 +211,7 @@ final class SharpPictures {
       s.sheet(FLAP, List.of(c.wall(first, 0, 0), c.wall(first, in, h), c.wall(first, 0, h)));
     }
     for (boolean first : new boolean[] {true, false}) {
-      s.face(
-          COVERED,
-          List.of(
-              c.wall(first, 0, 0),
-              c.wall(first, l, 0),
-              c.standing(first, l, d),
-              c.standing(first, 0, d)));
-      s.line(
-          LineStyle.SOLID,
-          List.of(
-              c.wall(first, l, 0),
-              c.wall(first, 0, 0),
-              c.standing(first, 0, d),
-              c.standing(first, l, d)));
+      standingStrip(s, first, l, d);
     }
     s.name(c.standing(true, l * 0.7, d / 2), c.first());
     s.name(c.standing(false, l * 0.7, d / 2), c.second());
@@ -293,5 +267,23 @@ final class SharpPictures {
       Vec2 b = at.plus(u);
       return new ArrayList<>(List.of(new Vec3(a.x(), a.y(), 0), new Vec3(b.x(), b.y(), 0)));
     }
+  }
+
+  /** A strip not yet pulled down: it stands out from the top edge of its wall. */
+  private void standingStrip(Scene s, boolean first, double l, double d) {
+    s.face(
+        COVERED,
+        List.of(
+            c.wall(first, 0, 0),
+            c.wall(first, l, 0),
+            c.standing(first, l, d),
+            c.standing(first, 0, d)));
+    s.line(
+        LineStyle.SOLID,
+        List.of(
+            c.wall(first, l, 0),
+            c.wall(first, 0, 0),
+            c.standing(first, 0, d),
+            c.standing(first, l, d)));
   }
 }
