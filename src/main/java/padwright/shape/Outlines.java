@@ -2,6 +2,7 @@ package padwright.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import padwright.design.FreeOutline;
 import padwright.design.OutlineShape;
 import padwright.geometry.EllipseArcs;
 import padwright.geometry.Path;
@@ -45,6 +46,10 @@ public final class Outlines {
               new Vec2(t.back() / 2, y),
               new Vec2(-t.back() / 2, y)),
           SIDES);
+    }
+    if (shape instanceof OutlineShape.FreePath free) {
+      FreeOutline laid = FreeOutline.of(free);
+      return new Named(laid.path(), laid.sides().stream().map(k -> "side " + k).toList());
     }
     Path path =
         shape instanceof OutlineShape.Circle c
