@@ -43,6 +43,10 @@ public final class CornerDiagram {
   public static List<NamedDrawing> all(PartHeader header, PartResult result) {
     Map<String, List<CornerPlan>> alike = new LinkedHashMap<>();
     for (CornerPlan p : result.cover().corners()) {
+      if (p.turn() < 0) {
+        // A hollow place is slit, not folded; its cuts are on the cover and its gusset a piece.
+        continue;
+      }
       String key =
           p.treatment() + " " + Math.round(1000 * p.turn()) + " " + Math.round(10 * p.radius());
       alike.computeIfAbsent(key, k -> new ArrayList<>()).add(p);

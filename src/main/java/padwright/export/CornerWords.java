@@ -35,6 +35,8 @@ final class CornerWords {
       case SINGLE_PLEAT, MITRED_END -> single();
       case DOUBLE_PLEAT -> doubled();
       case EASED, PLEATS, NOTCHES, AUTO -> rounded();
+      case GUSSET, CLIPS ->
+          throw new IllegalArgumentException("a hollow place is not folded: " + plan.name());
     };
   }
 

@@ -194,6 +194,10 @@ final class OrderOfWork {
       case EASED -> "ease the fullness in evenly, no fold on the face." + relief;
       case PLEATS ->
           c.pleats() + " even pleats, " + Sizes.mm(c.pleatDepth()) + " deep each." + relief;
+      case GUSSET ->
+          "hollow corner: slit to the tip of the seam lines, sew the gusset in before the cover goes"
+              + " on.";
+      case CLIPS -> c.pleats() + " clips from the cut line, each stopping short of the back arris.";
       case NOTCHES -> c.pleats() + " notches, their mouths closed on the back." + relief;
     };
   }
