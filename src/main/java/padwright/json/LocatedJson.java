@@ -140,7 +140,7 @@ public final class LocatedJson {
       try {
         return document(parser);
       } catch (JsonProcessingException e) {
-        throw SyntaxProblem.of(file, path(parser, SyntaxProblem.betweenItems(e)), text, e);
+        throw SyntaxProblem.of(file, path(parser, e), text, e);
       }
     } catch (IOException e) {
       throw new IllegalStateException("a text in memory cannot fail to be read", e);
@@ -159,15 +159,15 @@ public final class LocatedJson {
   }
 
   /** Where the parser stands; it has read a field's name before it comes upon a faulty value. */
-  private String path(JsonParser p, boolean betweenItems) {
+  private String path(JsonParser p, JsonProcessingException e) {
     if (open == null) {
       return Node.ROOT;
     }
     if (open.kind() == Node.Kind.ARRAY) {
-      return betweenItems ? open.path() : open.path() + "[" + open.size() + "]";
+      return SyntaxProblem.betweenItems(e) ? open.path() : open.path() + "[" + open.size() + "]";
     }
     String name = p.getParsingContext().getCurrentName();
-    boolean reading = name != null && !open.has(name);
+    boolean reading = name != null && (!open.has(name) || SyntaxProblem.inValueOfAField(text, e));
     return reading ? open.path() + Node.step(name) : open.path();
   }
 

@@ -25,8 +25,7 @@ final class SyntaxProblem {
 
   static InputRefused of(String file, String path, String text, JsonProcessingException e) {
     JsonLocation where = e.getLocation();
-    int offset = where == null ? 0 : (int) where.getCharOffset();
-    int at = Math.max(0, Math.min(offset, text.length()));
+    int at = place(text, e);
     int line = where == null ? 1 : where.getLineNr();
     if (e instanceof JsonEOFException || e.getOriginalMessage().startsWith("Unexpected end-of")) {
       return new InputRefused(
@@ -51,12 +50,28 @@ final class SyntaxProblem {
             + " and no NaN");
   }
 
-  /** The number or bare word the place lies in or just behind; empty where it is in neither. */
-  private static String word(String text, int at) {
+  private static int place(String text, JsonProcessingException e) {
+    JsonLocation where = e.getLocation();
+    int offset = where == null ? 0 : (int) where.getCharOffset();
+    return Math.max(0, Math.min(offset, text.length()));
+  }
+
+  /** Whether what cannot be read stands behind a field's colon, so that its name is known. */
+  static boolean inValueOfAField(String text, JsonProcessingException e) {
+    return text.substring(0, start(text, place(text, e))).stripTrailing().endsWith(":");
+  }
+
+  private static int start(String text, int at) {
     int from = at;
     while (from > 0 && at - from <= 2 * SHOWN && inWord(text.charAt(from - 1))) {
       from--;
     }
+    return from;
+  }
+
+  /** The number or bare word the place lies in or just behind; empty where it is in neither. */
+  private static String word(String text, int at) {
+    int from = start(text, at);
     int to = at;
     while (to < text.length() && to - at <= 2 * SHOWN && inWord(text.charAt(to))) {
       to++;
