@@ -69,7 +69,7 @@ class RefusalKindsTest {
       deep nesting|"auto"|@100000[|22|$.parts[0].corners[0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0]|a list in [ ]
       truncated after a name|"leg": 8, "spacing": 25, "edgeDistance": 10 }|"leg":@END|23|$.parts[0].staples.leg|"leg":
       truncated in a text|"auto",|"au@END|22|$.parts[0].corners|"au
-      truncated in an object|{ "round": 6 },|{ "round": 6@END|19|$.parts[0].edge|"round": 6
+      truncated in an object|{ "round": 6 },|{ "round": 6@END|19|$.parts[0].edge.round|"round": 6
       truncated after a comma|"version": 1,|"version": 1,@END|2|$|"version": 1,
       truncated in a list|"auto",|{ "each": ["auto"@END|22|$.parts[0].corners.each|["auto"
       truncated in a list after a comma|"auto",|{ "each": ["auto", @END|22|$.parts[0].corners.each[1]|["auto",
