@@ -213,7 +213,10 @@ class FiguresCommandTest {
     Cli.Said said = Cli.run("figures", file);
     assertThat(said.status()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
-    assertThat(said.err()).contains(file, "$.parts[0] (rest)");
+    assertThat(said.err())
+        .contains(
+            file + ", line 3: $.parts[0].base.outline: part \"rest\": nothing is left",
+            "written is {\"rectangle\": {\"length\": 600");
   }
 
   @Test

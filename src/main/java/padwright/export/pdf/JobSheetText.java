@@ -84,22 +84,25 @@ final class JobSheetText {
 
   private void blanks() {
     PadSpec s = part.spec();
+    String unit = inches ? "in" : "mm";
     blocks.add(Block.heading("Measure first, write down"));
     blocks.add(
         Block.blank(
             "Board, planned "
                 + planned(s.boardThickness())
                 + ", at least "
-                + planned(s.leastThickness())));
+                + planned(s.leastThickness()),
+            unit));
     for (int i = 0; i < s.foam().size(); i++) {
       blocks.add(
           Block.blank(
               "Foam"
                   + (s.foam().size() > 1 ? " " + (i + 1) : "")
                   + ", planned "
-                  + planned(s.foam().get(i).thickness())));
+                  + planned(s.foam().get(i).thickness()),
+              unit));
     }
-    blocks.add(Block.blank("Covering, planned " + covering(s.coverThickness())));
+    blocks.add(Block.blank("Covering, planned " + covering(s.coverThickness()), unit));
     blocks.add(Block.item("Where one differs, put it into the job and draw again before cutting."));
   }
 
