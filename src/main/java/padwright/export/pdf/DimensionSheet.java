@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.design.OutlineShape;
+import padwright.design.Units;
 import padwright.geometry.Bounds;
 import padwright.geometry.Vec2;
 import padwright.pattern.Figures;
@@ -31,9 +32,14 @@ public final class DimensionSheet {
   private static final double BASE_CORNER = 70;
 
   private final PartResult part;
+  private final Units units;
 
-  public DimensionSheet(PartResult part) {
+  /**
+   * @param units what is printed first
+   */
+  public DimensionSheet(PartResult part, Units units) {
     this.part = part;
+    this.units = units;
   }
 
   /** Whether a part is one that this sheet serves. */
@@ -119,13 +125,14 @@ public final class DimensionSheet {
     double half = (w.width() - GAP) / 2;
     for (PatternPiece piece : part.pieces()) {
       if (piece.kind() != Kind.COVER) {
-        list.add(new DimensionedView(face, piece, narrow, TALLEST_VIEW));
+        list.add(new DimensionedView(face, piece, units, narrow, TALLEST_VIEW));
       }
     }
     for (PatternPiece piece : part.pieces()) {
       if (piece.kind() == Kind.COVER) {
         boolean wide = piece.length() > WIDE * piece.width();
-        list.add(new DimensionedView(face, piece, wide ? w.width() : half, style.tallestCover));
+        list.add(
+            new DimensionedView(face, piece, units, wide ? w.width() : half, style.tallestCover));
       }
     }
     for (Kind kind : new Kind[] {Kind.COVER, Kind.BASE}) {

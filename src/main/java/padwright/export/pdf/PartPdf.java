@@ -69,9 +69,9 @@ public final class PartPdf {
     double[] size = benchPaper(paper, set.job().units());
     Sheet bench = new Sheet(size[0], size[1], false, correction);
     try (PdfBook book = new PdfBook(header)) {
-      new JobSheet(part, header).addTo(book, bench);
+      new JobSheet(part, header, set.job().units()).addTo(book, bench);
       if (DimensionSheet.serves(part)) {
-        new DimensionSheet(part).addTo(book, bench);
+        new DimensionSheet(part, set.job().units()).addTo(book, bench);
       }
       for (Drawing d : drawings(set, part, header)) {
         TiledPdf.add(book, d, paper, correction);
