@@ -29,6 +29,9 @@ final class PieceMaker {
   /** How far chords may leave an arc when unequal stretch makes it no arc, mm. */
   static final double CHORD_ERROR = 0.005;
 
+  /** A base this nearly as long as wide has no longer way, mm; arithmetic only. */
+  private static final double SAME = 1e-6;
+
   private final WrappedPad pad;
   private final PadSpec spec;
   private final PadShape shape;
@@ -100,9 +103,18 @@ final class PieceMaker {
         lines,
         marks,
         points,
-        Optional.empty(),
+        boardGrain(),
         false,
         SideUp.BACK);
+  }
+
+  /**
+   * Face grain of plywood and the grain of solid wood run along the longer way of a base (common
+   * practice, no source); pressed fibre has none.
+   */
+  private Optional<Vec2> boardGrain() {
+    Vec2 along = shape.length() > shape.width() - SAME ? new Vec2(1, 0) : new Vec2(0, 1);
+    return spec.board().pressedFibre() ? Optional.empty() : Optional.of(along);
   }
 
   private PatternPiece foam(int i) {
@@ -245,7 +257,7 @@ final class PieceMaker {
     return piece(
         "packing",
         Kind.PACKING,
-        "Packing strip",
+        Mounting.strip(outline) ? "Packing strip" : "Packing panel",
         "Card, veneer or thin ply",
         mounting.packingThickness(),
         outline,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import padwright.cover.CornerPlan;
 import padwright.design.Assumption;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
@@ -82,17 +83,19 @@ final class JobSheetText {
         Block.blank(
             "Board, planned "
                 + Sizes.mm(s.boardThickness())
-                + ", at least "
-                + Sizes.mm(s.leastThickness())));
+                + " mm, at least "
+                + Sizes.mm(s.leastThickness())
+                + " mm"));
     for (int i = 0; i < s.foam().size(); i++) {
       blocks.add(
           Block.blank(
               "Foam"
                   + (s.foam().size() > 1 ? " " + (i + 1) : "")
                   + ", planned "
-                  + Sizes.mm(s.foam().get(i).thickness())));
+                  + Sizes.mm(s.foam().get(i).thickness())
+                  + " mm"));
     }
-    blocks.add(Block.blank("Covering, planned " + hundredths(s.coverThickness())));
+    blocks.add(Block.blank("Covering, planned " + hundredths(s.coverThickness()) + " mm"));
     blocks.add(Block.item("Where one differs, put it into the job and draw again before cutting."));
   }
 
@@ -143,26 +146,43 @@ final class JobSheetText {
                 + f.count()
                 + " of them, at most "
                 + Sizes.mm(f.spacing())
-                + " apart, "
+                + " mm apart, "
                 + Sizes.mm(part.spec().edgeDistance())
-                + " from the edge."));
-    blocks.add(Block.item(depth(f.single())));
+                + " mm from the edge."));
+    blocks.add(Block.item(depth(f.single(), "")));
     if (f.corner().layers() != f.single().layers()) {
-      blocks.add(Block.item(depth(f.corner())));
+      blocks.add(Block.item(depth(f.corner(), thickest(f.corner().layers()))));
     }
   }
 
-  private static String depth(Figures.StapleDepth d) {
+  /** Where the most layers lie; corners may differ. */
+  private String thickest(int layers) {
+    List<CornerPlan> corners = part.cover().corners();
+    List<String> names =
+        corners.stream()
+            .filter(c -> part.layersAt(c) == layers)
+            .map(CornerPlan::name)
+            .collect(Collectors.toList());
+    if (corners.size() == 1) {
+      return ", at the rim's pleats";
+    }
+    return names.size() == corners.size()
+        ? ", at the corners"
+        : ", at corner " + String.join(", ", names);
+  }
+
+  private static String depth(Figures.StapleDepth d, String where) {
     return "Through "
         + d.layers()
         + (d.layers() == 1 ? " layer" : " layers")
+        + where
         + ": "
         + Sizes.mm(d.penetration())
-        + " into the board, "
+        + " mm into the board, "
         + Sizes.mm(d.margin())
-        + " left under the point, hold "
+        + " mm left under the point, hold "
         + Sizes.mm(d.hold())
-        + ".";
+        + " mm.";
   }
 
   private void steps() {

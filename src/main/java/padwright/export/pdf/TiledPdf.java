@@ -3,7 +3,9 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import padwright.export.Drawing;
+import padwright.export.PageDrawing;
 import padwright.material.Paper;
 
 /**
@@ -38,12 +40,29 @@ public final class TiledPdf {
 
   static void add(PdfBook book, Drawing piece, Paper paper, PrintCorrection correction)
       throws IOException {
-    Ink ink = new Ink(piece, book.face());
+    add(book, joins -> piece, paper, correction);
+  }
+
+  /** Words are moved off the joins, once it is known where those lie, if that costs no sheet. */
+  static void add(PdfBook book, PageDrawing piece, Paper paper, PrintCorrection correction)
+      throws IOException {
+    Drawing drawing = piece.clearOf(List.of());
+    Ink ink = new Ink(drawing, book.face());
     Tiling tiling = Tiling.best(ink, paper, correction);
+    List<Joint> joints = Joint.of(tiling, ink);
     if (tiling.tiles().size() > 1) {
-      new IndexPage(piece, tiling, paper).addTo(book);
+      Drawing clear = piece.clearOf(joints.stream().map(Joint::line).toList());
+      Ink clearInk = new Ink(clear, book.face());
+      Optional<Tiling> same = tiling.again(clearInk);
+      if (same.isPresent()) {
+        drawing = clear;
+        ink = clearInk;
+        tiling = same.get();
+        joints = Joint.of(tiling, ink);
+      }
+      new IndexPage(drawing, tiling, paper).addTo(book);
     }
-    TilePage page = new TilePage(piece, ink, tiling, Joint.of(tiling, ink));
+    TilePage page = new TilePage(drawing, ink, tiling, joints);
     for (Tile tile : tiling.tiles()) {
       page.addTo(book, tile);
     }
