@@ -62,7 +62,7 @@ public record Drawing(String title, String description, Bounds extent, List<Item
   public enum LineStyle {
     CUT("cut-line", 0.35),
     INNER_CUT("inner-cuts", 0.2),
-    RELIEF("relief-cuts", 0.35, 8, 0.8),
+    RELIEF("relief-cuts", 0.45, 8, 0.8),
     TRIM("trim-line", 0.3, 8, 2, 1, 2),
     FOLD("fold-lines", 0.2, 4, 2),
     CREASE("creases", 0.5, 2.5, 1),

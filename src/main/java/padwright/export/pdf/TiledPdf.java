@@ -43,28 +43,35 @@ public final class TiledPdf {
     add(book, joins -> piece, paper, correction);
   }
 
-  /** Words are moved off the joins, once it is known where those lie, if that costs no sheet. */
   static void add(PdfBook book, PageDrawing piece, Paper paper, PrintCorrection correction)
       throws IOException {
-    Drawing drawing = piece.clearOf(List.of());
-    Ink ink = new Ink(drawing, book.face());
-    Tiling tiling = Tiling.best(ink, paper, correction);
-    List<Joint> joints = Joint.of(tiling, ink);
-    if (tiling.tiles().size() > 1) {
-      Drawing clear = piece.clearOf(joints.stream().map(Joint::line).toList());
-      Ink clearInk = new Ink(clear, book.face());
-      Optional<Tiling> same = tiling.again(clearInk);
-      if (same.isPresent()) {
-        drawing = clear;
-        ink = clearInk;
-        tiling = same.get();
-        joints = Joint.of(tiling, ink);
-      }
-      new IndexPage(drawing, tiling, paper).addTo(book);
+    Laid laid = Laid.out(piece, book.face(), paper, correction);
+    if (laid.tiling.tiles().size() > 1) {
+      new IndexPage(laid.drawing, laid.tiling, paper).addTo(book);
     }
-    TilePage page = new TilePage(drawing, ink, tiling, joints);
-    for (Tile tile : tiling.tiles()) {
+    TilePage page = new TilePage(laid.drawing, laid.ink, laid.tiling, laid.joints);
+    for (Tile tile : laid.tiling.tiles()) {
       page.addTo(book, tile);
+    }
+  }
+
+  /** A piece laid out on sheets. */
+  record Laid(Drawing drawing, Ink ink, Tiling tiling, List<Joint> joints) {
+    /** Words are moved off the joins, once it is known where those lie, if that costs no sheet. */
+    static Laid out(PageDrawing piece, Typeface face, Paper paper, PrintCorrection correction) {
+      Drawing first = piece.clearOf(List.of());
+      Ink ink = new Ink(first, face);
+      Tiling tiling = Tiling.best(ink, paper, correction);
+      List<Joint> joints = Joint.of(tiling, ink);
+      if (joints.isEmpty()) {
+        return new Laid(first, ink, tiling, joints);
+      }
+      Drawing clear = piece.clearOf(joints.stream().map(Joint::line).toList());
+      Ink clearInk = new Ink(clear, face);
+      Optional<Tiling> same = tiling.again(clearInk);
+      return same.isEmpty()
+          ? new Laid(first, ink, tiling, joints)
+          : new Laid(clear, clearInk, same.get(), Joint.of(same.get(), clearInk));
     }
   }
 }
