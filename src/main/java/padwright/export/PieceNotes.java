@@ -39,7 +39,7 @@ final class PieceNotes {
     lines.add(sideUp());
     boolean board = piece.kind() == Kind.BASE || piece.kind() == Kind.PACKING;
     if (board && piece.grain().isEmpty()) {
-      lines.add("no grain: any way round on the sheet");
+      lines.add("grain does not matter: any way round");
     }
     String job = header.jobTitle();
     lines.add(job.isEmpty() ? header.date() : job + ", " + header.date());
