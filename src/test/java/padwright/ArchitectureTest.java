@@ -44,6 +44,7 @@ class ArchitectureTest {
     may("measure", "a length is what everything else is made of");
     may("json", "reading JSON knows of text and places, not of pads", "measure");
     may("geometry", "lines and arcs hold for any trade");
+    may("geometry.mesh", "a surface is made of points of space and of the plane", "geometry");
     may("material", "a row of the catalogue does not know what is made of it", "measure", "json");
     may("design", "what the maker asks for says nothing of how it is made", "measure", "material");
     String solid = "the solid follows from the design, whatever covers it";
