@@ -1,76 +1,127 @@
 package padwright.geometry.mesh;
 
 /**
- * First flat positions of a disc, to be improved. {@link #conformal} lays the boundary out with its
- * own lengths and the curvature that a conformal map gives it, and is exact for a developable
- * surface. {@link #circle} cannot flip a triangle whatever the mesh.
+ * First flat positions of a disc, to be improved. The curvature inside is driven out to the boundary
+ * by a potential, so that triangles turned each against the next by its flow fit together all round
+ * every vertex: the rotations of a conformal map (Crane, Desbrun and Schroeder, "Trivial connections
+ * on discrete surfaces", 2010; Sawhney and Crane, "Boundary first flattening", 2017). The positions
+ * are those whose triangles come nearest to them. Where the surface is developable there is nothing
+ * to drive out, and the positions are exact.
  */
 final class FlatStart {
-  private FlatStart() {}
+  private final TriangleMesh mesh;
+  private final TriangleFrames frames;
+  private final MeshLaplacian laplacian;
+
+  /** Logarithm of the conformal map's scale at each vertex, but for a constant. */
+  private final double[] potential;
+
+  /** How far each triangle's frame is turned in the flat, radians. */
+  private final double[] turns;
+
+  FlatStart(TriangleMesh mesh, TriangleFrames frames, MeshLaplacian laplacian) {
+    this.mesh = mesh;
+    this.frames = frames;
+    this.laplacian = laplacian;
+    this.potential = potential();
+    this.turns = turns();
+  }
 
   /**
-   * Boundary first flattening with the boundary's scale kept at 1 (Sawhney and Crane, "Boundary
-   * first flattening", 2017): the curvature inside is moved to the boundary by solving Poisson's
-   * equation, the boundary is laid out with the new turning, closed with the least change of its
-   * lengths, and the inside extended harmonically.
+   * Solves Poisson's equation for the scale that makes the surface flat; the boundary takes up the
+   * curvature evenly along its length.
    */
-  static double[] conformal(TriangleMesh mesh, MeshLaplacian laplacian) {
+  private double[] potential() {
     DiscreteCurvature curvature = DiscreteCurvature.of(mesh);
-    int n = mesh.vertexCount();
-    double[] scale = new double[2 * n];
-    for (int v = 0; v < n; v++) {
-      // The Laplacian has twice the weights of the finite elements.
-      scale[2 * v] = curvature.onBoundary(v) ? 0 : -2 * curvature.at(v);
-    }
-    laplacian.solveInner(scale);
-    double[] flux = laplacian.times(scale);
     int[] loop = mesh.boundaryLoops().get(0);
-    double[] lengths = new double[loop.length];
-    double[] angles = new double[loop.length];
-    double angle = 0;
-    for (int i = 0; i < loop.length; i++) {
-      int v = mesh.from(loop[i]);
-      angle += curvature.at(v) + flux[2 * v] / 2;
-      angles[i] = angle;
-      lengths[i] = mesh.length(loop[i]);
+    double round = 0;
+    for (int h : loop) {
+      round += mesh.length(h);
     }
-    close(lengths, angles);
-    double[] xy = new double[2 * n];
-    double x = 0;
-    double y = 0;
-    for (int i = 0; i < loop.length; i++) {
-      int v = mesh.from(loop[i]);
-      xy[2 * v] = x;
-      xy[2 * v + 1] = y;
-      x += lengths[i] * Math.cos(angles[i]);
-      y += lengths[i] * Math.sin(angles[i]);
+    // Each entry stands twice because the Laplacian has twice the weights of the finite elements.
+    double[] u = new double[2 * mesh.vertexCount()];
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      u[2 * v] = curvature.onBoundary(v) ? 0 : -2 * curvature.at(v);
     }
-    laplacian.extendHarmonically(xy);
+    double total = curvature.total();
+    for (int h : loop) {
+      double share = total * mesh.length(h) / round;
+      u[2 * mesh.from(h)] += share;
+      u[2 * mesh.to(h)] += share;
+    }
+    laplacian.solveFree(u);
+    double[] potential = new double[mesh.vertexCount()];
+    for (int v = 0; v < potential.length; v++) {
+      potential[v] = u[2 * v];
+    }
+    return potential;
+  }
+
+  /** Unfolds triangle after triangle, breadth first, each hinge turned by the flow across it. */
+  private double[] turns() {
+    int n = mesh.triangleCount();
+    double[] turn = new double[n];
+    boolean[] laid = new boolean[n];
+    int[] queue = new int[n];
+    int tail = 1;
+    laid[0] = true;
+    for (int head = 0; head < tail; head++) {
+      int t = queue[head];
+      for (int h = 3 * t; h < 3 * t + 3; h++) {
+        int twin = mesh.twin(h);
+        if (twin < 0 || laid[twin / 3]) {
+          continue;
+        }
+        double flow =
+            laplacian.weightOfEdge(h) / 2 * (potential[mesh.from(h)] - potential[mesh.to(h)]);
+        turn[twin / 3] =
+            Math.IEEEremainder(
+                turn[t] + direction(h) + Math.PI + flow - direction(twin), 2 * Math.PI);
+        laid[twin / 3] = true;
+        queue[tail++] = twin / 3;
+      }
+    }
+    return turn;
+  }
+
+  /** Direction of a half-edge in its triangle's frame, whose x axis is the first. */
+  private double direction(int h) {
+    return switch (h % 3) {
+      case 0 -> 0;
+      case 1 -> Math.PI - mesh.angle(h);
+      default -> Math.PI + mesh.angle(h - 2);
+    };
+  }
+
+  /** Positions whose triangles come nearest to the rotations, at the size of the surface. */
+  double[] rigid() {
+    double[] xy = new double[2 * mesh.vertexCount()];
+    for (int t = 0; t < turns.length; t++) {
+      pull(xy, t, 1);
+    }
+    laplacian.solveFree(xy);
     return xy;
   }
 
-  /** Changes the lengths of a chain as little as can be, each by its own measure, to close it. */
-  private static void close(double[] lengths, double[] angles) {
-    double xx = 0;
-    double xy = 0;
-    double yy = 0;
-    double x = 0;
-    double y = 0;
-    for (int i = 0; i < lengths.length; i++) {
-      double c = Math.cos(angles[i]);
-      double s = Math.sin(angles[i]);
-      xx += lengths[i] * c * c;
-      xy += lengths[i] * c * s;
-      yy += lengths[i] * s * s;
-      x += lengths[i] * c;
-      y += lengths[i] * s;
+  /** The same with the conformal map's scale: angles are kept and triangles seldom flip. */
+  double[] conformal() {
+    double[] xy = new double[2 * mesh.vertexCount()];
+    for (int t = 0; t < turns.length; t++) {
+      double sum = 0;
+      for (int k = 0; k < 3; k++) {
+        sum += potential[mesh.from(3 * t + k)];
+      }
+      pull(xy, t, Math.exp(sum / 3));
     }
-    double det = xx * yy - xy * xy;
-    double p = (yy * x - xy * y) / det;
-    double q = (xx * y - xy * x) / det;
-    for (int i = 0; i < lengths.length; i++) {
-      lengths[i] *= 1 - (p * Math.cos(angles[i]) + q * Math.sin(angles[i]));
-    }
+    laplacian.solveFree(xy);
+    scale(frames, xy);
+    return xy;
+  }
+
+  private void pull(double[] xy, int t, double scale) {
+    double c = 2 * frames.area[t] * scale * Math.cos(turns[t]);
+    double s = 2 * frames.area[t] * scale * Math.sin(turns[t]);
+    frames.addPull(xy, t, c, -s, s, c);
   }
 
   /**
@@ -78,7 +129,7 @@ final class FlatStart {
    * with a convex boundary and positive weights no triangle flips (Tutte, "How to draw a graph",
    * 1963; Floater, 1997).
    */
-  static double[] circle(TriangleMesh mesh, MeshLaplacian.Order order) {
+  static double[] circle(TriangleMesh mesh, TriangleFrames frames) {
     int[] loop = mesh.boundaryLoops().get(0);
     double round = 0;
     for (int h : loop) {
@@ -93,12 +144,14 @@ final class FlatStart {
       xy[2 * v + 1] = round / (2 * Math.PI) * Math.sin(angle);
       along += mesh.length(h);
     }
+    MeshLaplacian.Order order = MeshLaplacian.Order.boundaryLast(mesh);
     new MeshLaplacian(mesh, order, MeshLaplacian.ones(mesh)).extendHarmonically(xy);
+    scale(frames, xy);
     return xy;
   }
 
   /** Scales a position to the size at which its lengths are kept best. */
-  static void scale(TriangleFrames frames, double[] xy) {
+  private static void scale(TriangleFrames frames, double[] xy) {
     double[] j = new double[4];
     double sum = 0;
     double squares = 0;

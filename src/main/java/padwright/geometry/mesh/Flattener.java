@@ -24,21 +24,22 @@ public final class Flattener {
   public static Flattening flatten(TriangleMesh surface) {
     checkDisc(surface);
     TriangleFrames frames = new TriangleFrames(surface);
-    MeshLaplacian.Order order = MeshLaplacian.Order.of(surface);
-    MeshLaplacian laplacian = new MeshLaplacian(surface, order, MeshLaplacian.cotangents(surface));
-    double[] start = FlatStart.conformal(surface, laplacian);
-    FlatStart.scale(frames, start);
-    StretchEnergy rigid = new StretchEnergy.Rigid(frames);
-    QuasiNewton.Outcome outcome = QuasiNewton.lower(rigid, laplacian, start, frames.whole());
+    MeshLaplacian laplacian =
+        new MeshLaplacian(
+            surface, MeshLaplacian.Order.sparsest(surface), MeshLaplacian.cotangents(surface));
+    FlatStart start = new FlatStart(surface, frames, laplacian);
+    StretchEnergy energy = new StretchEnergy.Rigid(frames);
     Flattening.Method method = Flattening.Method.RIGID;
+    QuasiNewton.Outcome outcome =
+        QuasiNewton.lower(energy, laplacian, start.rigid(), frames.whole());
     if (frames.flipped(outcome.xy()) > 0) {
-      if (frames.flipped(start) > 0) {
-        start = FlatStart.circle(surface, order);
-        FlatStart.scale(frames, start);
+      double[] unflipped = start.conformal();
+      if (frames.flipped(unflipped) > 0) {
+        unflipped = FlatStart.circle(surface, frames);
       }
-      StretchEnergy symmetric = new StretchEnergy.Symmetric(frames);
-      outcome = QuasiNewton.lower(symmetric, laplacian, start, frames.whole());
+      energy = new StretchEnergy.Symmetric(frames);
       method = Flattening.Method.SYMMETRIC;
+      outcome = QuasiNewton.lower(energy, laplacian, unflipped, frames.whole());
     }
     return new Flattening(surface, frames, placed(frames, surface, outcome.xy()), method, outcome);
   }

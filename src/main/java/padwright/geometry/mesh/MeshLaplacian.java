@@ -4,9 +4,8 @@ import java.util.Arrays;
 
 /**
  * A symmetric Laplacian of a mesh, factored: row v is the sum over its edges of weight times (value
- * at v less value at the other end). Inner vertices are eliminated first, those of the boundary
- * after them and the last of all is pinned at zero, so that one factor answers both questions:
- * boundary given (the leading block) and boundary free (all but the pin).
+ * at v less value at the other end). The vertex that is eliminated last is pinned at zero: without
+ * that the matrix is singular, and the solution free to drift.
  */
 final class MeshLaplacian {
   private final TriangleMesh mesh;
@@ -19,21 +18,34 @@ final class MeshLaplacian {
    * The order of elimination.
    *
    * @param place of each vertex
-   * @param inner how many inner vertices there are; they have the first places
+   * @param leading how many have their places before all others, so that they can be solved for
+   *     alone
    */
-  record Order(int[] place, int inner) {
-    static Order of(TriangleMesh mesh) {
+  record Order(int[] place, int leading) {
+    /** The one that fills in least. */
+    static Order sparsest(TriangleMesh mesh) {
+      return of(mesh, false);
+    }
+
+    /** The inner vertices before those of the boundary, for a boundary that is given. */
+    static Order boundaryLast(TriangleMesh mesh) {
+      return of(mesh, true);
+    }
+
+    private static Order of(TriangleMesh mesh, boolean boundaryLast) {
       int n = mesh.vertexCount();
       int halfEdges = 3 * mesh.triangleCount();
-      boolean[] boundary = new boolean[n];
-      int inner = n;
+      boolean[] last = new boolean[n];
+      int leading = n;
       int[] start = new int[n + 1];
       for (int h = 0; h < halfEdges; h++) {
         start[mesh.from(h) + 1]++;
         if (mesh.twin(h) < 0) {
           start[mesh.to(h) + 1]++;
-          boundary[mesh.from(h)] = true;
-          inner--;
+          if (boundaryLast) {
+            last[mesh.from(h)] = true;
+            leading--;
+          }
         }
       }
       for (int v = 0; v < n; v++) {
@@ -47,12 +59,12 @@ final class MeshLaplacian {
           neighbours[at[mesh.to(h)]++] = mesh.from(h);
         }
       }
-      int[] order = NestedDissection.order(mesh.xyz(), start, neighbours, boundary);
+      int[] order = NestedDissection.order(mesh.xyz(), start, neighbours, last);
       int[] place = new int[n];
       for (int i = 0; i < n; i++) {
         place[order[i]] = i;
       }
-      return new Order(place, inner);
+      return new Order(place, leading);
     }
   }
 
@@ -132,7 +144,7 @@ final class MeshLaplacian {
     return mesh.twin(h) < h;
   }
 
-  private double weightOfEdge(int h) {
+  double weightOfEdge(int h) {
     int twin = mesh.twin(h);
     return twin < 0 ? weights[h] : weights[h] + weights[twin];
   }
@@ -166,11 +178,6 @@ final class MeshLaplacian {
     solve(rhs, factor.size());
   }
 
-  /** Solves for the inner vertices with zero on the boundary; {@code rhs} becomes the solution. */
-  void solveInner(double[] rhs) {
-    solve(rhs, order.inner());
-  }
-
   private void solve(double[] rhs, int m) {
     int[] place = order.place();
     for (int v = 0; v < place.length; v++) {
@@ -186,12 +193,15 @@ final class MeshLaplacian {
     }
   }
 
-  /** Inner vertices so that the Laplacian is zero there, with the boundary as it stands. */
+  /**
+   * For an order with the boundary last: inner vertices so that the Laplacian is zero there, with the boundary as it
+   * stands.
+   */
   void extendHarmonically(double[] xy) {
     double[] inner = xy.clone();
     boolean[] given = new boolean[mesh.vertexCount()];
     for (int v = 0; v < given.length; v++) {
-      given[v] = order.place()[v] >= order.inner();
+      given[v] = order.place()[v] >= order.leading();
       if (!given[v]) {
         inner[2 * v] = 0;
         inner[2 * v + 1] = 0;
@@ -201,7 +211,7 @@ final class MeshLaplacian {
     for (int i = 0; i < rhs.length; i++) {
       rhs[i] = -rhs[i];
     }
-    solveInner(rhs);
+    solve(rhs, order.leading());
     for (int v = 0; v < given.length; v++) {
       if (!given[v]) {
         xy[2 * v] = rhs[2 * v];
