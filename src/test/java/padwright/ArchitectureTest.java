@@ -140,10 +140,24 @@ class ArchitectureTest {
     classes()
         .that()
         .resideInAPackage("padwright.geometry..")
+        .and()
+        .doNotHaveSimpleName("SparseCholesky")
         .should()
         .onlyDependOnClassesThat()
-        .resideInAnyPackage("padwright.geometry..", "java.lang..", "java.util..")
+        .resideInAnyPackage("padwright.geometry..", "java.lang..", "java.util..", "java.math..")
         .because("its answers are checked against another library, and must owe it nothing")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyOneClassKnowsTheLibraryOfMatrices() {
+    noClasses()
+        .that()
+        .doNotHaveSimpleName("SparseCholesky")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.ejml..")
+        .because("a factor is a factor, whoever made it, and the rest is our own arithmetic")
         .check(CLASSES);
   }
 

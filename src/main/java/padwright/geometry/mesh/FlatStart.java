@@ -1,12 +1,12 @@
 package padwright.geometry.mesh;
 
 /**
- * First flat positions of a disc, to be improved. The curvature inside is driven out to the boundary
- * by a potential, so that triangles turned each against the next by its flow fit together all round
- * every vertex: the rotations of a conformal map (Crane, Desbrun and Schroeder, "Trivial connections
- * on discrete surfaces", 2010; Sawhney and Crane, "Boundary first flattening", 2017). The positions
- * are those whose triangles come nearest to them. Where the surface is developable there is nothing
- * to drive out, and the positions are exact.
+ * First flat positions of a disc, to be improved. The curvature inside is driven out to the
+ * boundary by a potential, so that triangles turned each against the next by its flow fit together
+ * all round every vertex: the rotations of a conformal map (Crane, Desbrun and Schroeder, "Trivial
+ * connections on discrete surfaces", 2010; Sawhney and Crane, "Boundary first flattening", 2017).
+ * The positions are those whose triangles come nearest to them. Where the surface is developable
+ * there is nothing to drive out, and the positions are exact.
  */
 final class FlatStart {
   private final TriangleMesh mesh;

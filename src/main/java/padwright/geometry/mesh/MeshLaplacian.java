@@ -194,8 +194,8 @@ final class MeshLaplacian {
   }
 
   /**
-   * For an order with the boundary last: inner vertices so that the Laplacian is zero there, with the boundary as it
-   * stands.
+   * For an order with the boundary last: inner vertices so that the Laplacian is zero there, with
+   * the boundary as it stands.
    */
   void extendHarmonically(double[] xy) {
     double[] inner = xy.clone();
