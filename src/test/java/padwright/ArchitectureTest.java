@@ -46,7 +46,12 @@ class ArchitectureTest {
     may("geometry", "lines and arcs hold for any trade");
     may("geometry.mesh", "a surface is made of points of space and of the plane", "geometry");
     may("material", "a row of the catalogue does not know what is made of it", "measure", "json");
-    may("design", "what the maker asks for says nothing of how it is made", "measure", "material");
+    may(
+        "design",
+        "what the maker asks for says nothing of how it is made; an outline is lines and arcs",
+        "measure",
+        "geometry",
+        "material");
     String solid = "the solid follows from the design, whatever covers it";
     may("shape", solid, "measure", "geometry", "material", "design");
     String cover = "the cover is developed over the solid, however it is fastened";
@@ -64,7 +69,7 @@ class ArchitectureTest {
         "cover",
         "fastening");
     String jobs = "a job can be read and written without working anything out";
-    may("jobfile", jobs, "measure", "json", "material", "design");
+    may("jobfile", jobs, "measure", "json", "geometry", "material", "design");
     may(
         "export",
         "a drawing shows what the engine found; it reads no files",

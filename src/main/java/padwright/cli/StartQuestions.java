@@ -2,9 +2,11 @@ package padwright.cli;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
+import padwright.design.FreeOutline;
 import padwright.design.OutlineShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
+import padwright.geometry.Bounds;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
 import padwright.jobfile.Starter;
@@ -92,6 +94,10 @@ final class StartQuestions {
     }
     if (shape instanceof OutlineShape.Ellipse e) {
       return length ? e.length() : e.width();
+    }
+    if (shape instanceof OutlineShape.FreePath f) {
+      Bounds box = FreeOutline.of(f).path().bounds();
+      return length ? box.width() : box.height();
     }
     return ((OutlineShape.Circle) shape).diameter();
   }

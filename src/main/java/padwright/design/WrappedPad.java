@@ -23,10 +23,50 @@ public record WrappedPad(
     Corners corners,
     Staples staples,
     Host host,
-    DustCover dustCover)
+    DustCover dustCover,
+    List<Run> runs,
+    Fittings fittings)
     implements PaddedPart {
   public WrappedPad {
     foam = List.copyOf(foam);
+    runs = List.copyOf(runs);
+  }
+
+  /** A part whose edge is the same all round, and without cut-outs or fittings. */
+  public WrappedPad(
+      String id,
+      String name,
+      Kind kind,
+      int quantity,
+      int mirrored,
+      Side front,
+      Base base,
+      List<FoamLayer> foam,
+      Optional<WaddingLayer> wadding,
+      EdgeShape edge,
+      Cover cover,
+      Corners corners,
+      Staples staples,
+      Host host,
+      DustCover dustCover) {
+    this(
+        id,
+        name,
+        kind,
+        quantity,
+        mirrored,
+        front,
+        base,
+        foam,
+        wadding,
+        edge,
+        cover,
+        corners,
+        staples,
+        host,
+        dustCover,
+        List.of(),
+        Fittings.none());
   }
 
   /** What the part is for: it sets the order of driving staples. */
@@ -146,7 +186,11 @@ public record WrappedPad(
     MITRED_END,
     EASED,
     PLEATS,
-    NOTCHES
+    NOTCHES,
+    /** A hollow corner: slit, and a piece let in. */
+    GUSSET,
+    /** A hollow curve: the turn-under clipped so that it opens. */
+    CLIPS
   }
 
   /**
@@ -215,4 +259,84 @@ public record WrappedPad(
    * @param turn its own edge turned under
    */
   public record DustCover(boolean wanted, OptionalDouble inset, OptionalDouble turn) {}
+
+  /**
+   * How a run of the outline differs from the rest of the part; what is empty stays the same.
+   *
+   * @param sides names of sides: "front", "right", "back", "left", or "side 1" and so on of a free
+   *     outline
+   * @param edge shape of the foam's top edge
+   * @param turnUnder covering folded on to the back, at the trim line
+   * @param overhang of every foam layer beyond the base outline
+   * @param open the covering is not turned under here
+   */
+  public record Run(
+      List<String> sides,
+      Optional<EdgeShape> edge,
+      OptionalDouble turnUnder,
+      OptionalDouble overhang,
+      Optional<Open> open) {
+    public Run {
+      sides = List.copyOf(sides);
+    }
+  }
+
+  /** A run where the covering is not turned under. */
+  public enum Open {
+    /** It ends at the edge of the face: the side stands against a wall. */
+    BARE,
+    /** It goes down the side and is glued there, cut off level with the back. */
+    GLUED
+  }
+
+  /**
+   * Cut-outs through the part and what is let into or put on its board.
+   *
+   * @param cutOuts through board and foam
+   * @param vents through the board, so that air leaves when the foam is pressed
+   * @param inserts T-nuts
+   * @param zones hook-and-loop or tape on the back
+   */
+  public record Fittings(
+      List<CutOut> cutOuts, List<Hole> vents, List<ThreadedInsert> inserts, List<Zone> zones) {
+    public Fittings {
+      cutOuts = List.copyOf(cutOuts);
+      vents = List.copyOf(vents);
+      inserts = List.copyOf(inserts);
+      zones = List.copyOf(zones);
+    }
+
+    public static Fittings none() {
+      return new Fittings(List.of(), List.of(), List.of(), List.of());
+    }
+  }
+
+  /**
+   * A cut-out through board and foam.
+   *
+   * @param shape any outline; its middle lies at x, y from the middle of the base's
+   */
+  public record CutOut(OutlineShape shape, double x, double y, Through through) {}
+
+  /** What the covering does over a cut-out. */
+  public enum Through {
+    /** Slit and turned through to the back. */
+    TURNED,
+    /** Left whole: the cut-out is in board and foam only. */
+    WHOLE
+  }
+
+  /**
+   * A T-nut: its barrel goes through the board, its flange lies on the board's face under the foam.
+   */
+  public record ThreadedInsert(double x, double y, double barrel, double flange) {}
+
+  /** A rectangle on the back kept for hook-and-loop or tape; x, y its middle. */
+  public record Zone(ZoneKind kind, double x, double y, double length, double width) {}
+
+  /** What is stuck on a zone. */
+  public enum ZoneKind {
+    HOOK_AND_LOOP,
+    TAPE
+  }
 }

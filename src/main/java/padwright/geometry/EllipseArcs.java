@@ -44,7 +44,9 @@ public final class EllipseArcs {
     for (int i = 0; i < total; i++) {
       double from = -0.75 * Math.PI + 2 * Math.PI * i / total;
       double to = -0.75 * Math.PI + 2 * Math.PI * (i + 1) / total;
-      biarc(list, point(a, b, from), from, point(a, b, to), to);
+      list.addAll(
+          Biarc.between(
+              point(a, b, from), Vec2.polar(from).left(), point(a, b, to), Vec2.polar(to).left()));
     }
     return new Path(list, true);
   }
@@ -55,29 +57,6 @@ public final class EllipseArcs {
     double s = Math.sin(normal);
     double k = Math.sqrt(a * a * c * c + b * b * s * s);
     return new Vec2(a * a * c / k, b * b * s / k);
-  }
-
-  /**
-   * Two arcs from one point and normal to another that share a tangent where they meet; the meeting
-   * point is the one with equal tangent lengths (the usual biarc).
-   */
-  private static void biarc(List<Segment> out, Vec2 p, double np, Vec2 q, double nq) {
-    Vec2 tp = Vec2.polar(np).left();
-    Vec2 tq = Vec2.polar(nq).left();
-    Vec2 v = q.minus(p);
-    Vec2 t = tp.plus(tq);
-    double dot = tp.dot(tq);
-    double vt = v.dot(t);
-    double d = (-vt + Math.sqrt(vt * vt + 2 * (1 - dot) * v.dot(v))) / (2 * (1 - dot));
-    Vec2 joint = p.along(tp, d).midpoint(q.along(tq, -d));
-    out.add(arcWithTangent(p, tp, joint));
-    out.add(arcWithTangent(q, tq.times(-1), joint).reversed());
-  }
-
-  private static Segment arcWithTangent(Vec2 p, Vec2 tangent, Vec2 end) {
-    Vec2 chord = end.minus(p).unit();
-    double half = Math.atan2(tangent.cross(chord), tangent.dot(chord));
-    return new Segment(p, end, Math.tan(half / 2));
   }
 
   /** The largest distance of the chain from the ellipse, to first order. */

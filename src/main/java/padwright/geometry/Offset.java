@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Moves a closed, convex, anticlockwise path outwards or inwards by a distance. Lines stay lines,
- * arcs stay concentric arcs, sharp corners are mitred. An arc or line that an inward move would
- * turn inside out drops out and its neighbours are brought together.
+ * Moves a closed, simple, anticlockwise path outwards or inwards by a distance. Lines stay lines,
+ * arcs stay concentric arcs, sharp corners are mitred. An arc or line that a move would turn inside
+ * out drops out and its neighbours are brought together. A convex path is moved here, joint by
+ * joint; one that is not goes to {@link OffsetCurve}.
  */
 public final class Offset {
   /** Two directions closer than this (radians) join smoothly: 1e-6 at 10 m is 0.01 mm. */
@@ -38,6 +39,9 @@ public final class Offset {
    * smoothly.
    */
   public static Optional<Path> by(Path outline, double[] distances) {
+    if (!convex(outline)) {
+      return OffsetCurve.loops(outline, distances).stream().findFirst();
+    }
     List<Moved> moved = new ArrayList<>();
     List<Segment> segments = outline.segments();
     for (int i = 0; i < segments.size(); i++) {
@@ -47,6 +51,21 @@ public final class Offset {
       }
     }
     return close(moved);
+  }
+
+  /** Whether a path turns left at every joint and along every arc. */
+  public static boolean convex(Path outline) {
+    List<Segment> segments = outline.segments();
+    Segment last = segments.get(segments.size() - 1);
+    for (Segment s : segments) {
+      Vec2 u = last.directionAt(1);
+      Vec2 v = s.directionAt(0);
+      if (s.bulge() < 0 || u.cross(v) < -SMOOTH || (u.dot(v) < 0 && u.cross(v) < SMOOTH)) {
+        return false;
+      }
+      last = s;
+    }
+    return true;
   }
 
   /** Joins the moved segments, dropping those that come out backwards, until all fit. */

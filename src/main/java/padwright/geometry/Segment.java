@@ -75,6 +75,35 @@ public record Segment(Vec2 start, Vec2 end, double bulge) {
     return isArc() ? chord.rotated(sweep() * (fraction - 0.5)) : chord;
   }
 
+  /** The point of the segment nearest to p. */
+  public Vec2 nearest(Vec2 p) {
+    if (!isArc()) {
+      Vec2 d = end.minus(start);
+      double t = p.minus(start).dot(d) / Math.max(1e-300, d.dot(d));
+      return t <= 0 ? start : t >= 1 ? end : start.along(d, t);
+    }
+    Vec2 c = centre();
+    Vec2 v = p.minus(c);
+    double l = v.length();
+    if (l > 0 && within(v)) {
+      return c.along(v, radius() / l);
+    }
+    return p.distance(start) <= p.distance(end) ? start : end;
+  }
+
+  public double distanceTo(Vec2 p) {
+    return nearest(p).distance(p);
+  }
+
+  /** Whether a direction from an arc's centre points at the arc. */
+  public boolean within(Vec2 fromCentre) {
+    double sweep = sweep();
+    double into = fromCentre.angle() - start.minus(centre()).angle();
+    into = sweep > 0 ? into : -into;
+    into -= 2 * Math.PI * Math.floor(into / (2 * Math.PI));
+    return into <= Math.abs(sweep);
+  }
+
   public Segment reversed() {
     return new Segment(end, start, -bulge);
   }

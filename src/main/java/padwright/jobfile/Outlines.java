@@ -1,13 +1,20 @@
 package padwright.jobfile;
 
+import padwright.design.FreeOutline;
 import padwright.design.OutlineShape;
 import padwright.design.OutlineShape.Circle;
 import padwright.design.OutlineShape.Ellipse;
+import padwright.design.OutlineShape.FreePath;
 import padwright.design.OutlineShape.Rectangle;
 import padwright.design.OutlineShape.Trapezoid;
+import padwright.geometry.Polygons;
+import padwright.geometry.Vec2;
 
 /** What a job file's checks must know of an outline, mm. Java 17 has no pattern switch. */
 final class Outlines {
+  /** Chords may leave an arc by this where a point is looked for inside, mm. */
+  private static final double FLAT = 0.1;
+
   private Outlines() {}
 
   /** Left to right, at its longest. */
@@ -18,6 +25,8 @@ final class Outlines {
       return Math.max(t.front(), t.back());
     } else if (shape instanceof Ellipse e) {
       return e.length();
+    } else if (shape instanceof FreePath f) {
+      return FreeOutline.of(f).path().bounds().width();
     }
     return ((Circle) shape).diameter();
   }
@@ -30,6 +39,8 @@ final class Outlines {
       return t.depth();
     } else if (shape instanceof Ellipse e) {
       return e.width();
+    } else if (shape instanceof FreePath f) {
+      return FreeOutline.of(f).path().bounds().height();
     }
     return ((Circle) shape).diameter();
   }
@@ -47,6 +58,9 @@ final class Outlines {
 
   /** Whether a point, from the middle of the bounding box, lies inside; corner radii left aside. */
   static boolean contains(OutlineShape shape, double x, double y) {
+    if (shape instanceof FreePath f) {
+      return Polygons.contains(FreeOutline.of(f).path().flattened(FLAT), new Vec2(x, y));
+    }
     double across = 2 * x / length(shape);
     double up = 2 * y / width(shape);
     if (round(shape)) {

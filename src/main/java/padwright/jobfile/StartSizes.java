@@ -56,7 +56,9 @@ final class StartSizes {
         pad.corners(),
         pad.staples(),
         pad.host(),
-        pad.dustCover());
+        pad.dustCover(),
+        pad.runs(),
+        pad.fittings());
   }
 
   /** Length and width replaced; a trapezoid's back keeps its proportion to the front. */
@@ -69,6 +71,10 @@ final class StartSizes {
       return new Trapezoid(front, back, width.orElse(t.depth()));
     } else if (shape instanceof Ellipse e) {
       return new Ellipse(length.orElse(e.length()), width.orElse(e.width()));
+    }
+    if (shape instanceof OutlineShape.FreePath) {
+      // Drawn by its points: a length or a width alone would distort it.
+      return shape;
     }
     return new Circle(length.orElse(((Circle) shape).diameter()));
   }

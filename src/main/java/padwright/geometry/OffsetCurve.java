@@ -1,0 +1,420 @@
+package padwright.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Moves any simple closed anticlockwise path of lines and arcs outwards or inwards, with a distance
+ * for each segment. Lines stay lines, arcs stay concentric arcs; corners that open are mitred.
+ *
+ * <p>Every segment is moved on its own and joined to the next into one raw closed chain, which may
+ * cross itself. The chain is cut at its crossings; what lies nearer to a segment of the outline
+ * than that segment was moved is dropped, and the rest is joined up again (the usual way of
+ * offsetting pocket outlines, as in Kim and Jeong, "Trimming local and global self-intersections in
+ * offset curves", 2004).
+ */
+public final class OffsetCurve {
+  /** Pieces this much nearer to the outline than they were moved are inside, mm. */
+  private static final double NEARER = 1e-4;
+
+  /** Ends this near to each other belong together, mm: crossings are found within 1e-6. */
+  private static final double SAME = 1e-5;
+
+  /** A shorter piece, mm, is rounding. */
+  private static final double SHORTEST = 1e-7;
+
+  /** A corner sharper than this, in mitre lengths for a mm moved, is cut off square. */
+  private static final double LONGEST_MITRE = 12;
+
+  private final Path outline;
+  private final List<Segment> segments;
+  private final double[] distances;
+  private final double sign;
+
+  private OffsetCurve(Path outline, double[] distances) {
+    this.outline = outline;
+    this.segments = outline.segments();
+    this.distances = distances;
+    double sum = 0;
+    for (double d : distances) {
+      sum += d;
+    }
+    this.sign = sum >= 0 ? 1 : -1;
+  }
+
+  /**
+   * The loops that are left, the largest first; inwards there may be several, where a neck closes.
+   * Loops that run clockwise, such as a pocket that an outward move closes, are left out.
+   *
+   * @param outline closed, simple, anticlockwise
+   * @param distances one for each segment, all outwards (0 or more) or all inwards (0 or less)
+   */
+  public static List<Path> loops(Path outline, double[] distances) {
+    OffsetCurve curve = new OffsetCurve(outline, distances);
+    List<Path> loops = new ArrayList<>(stitch(withoutLooseEnds(curve.kept(curve.raw()))));
+    loops.removeIf(p -> p.signedArea() <= SAME);
+    loops.sort(Comparator.comparingDouble(Path::signedArea).reversed());
+    return loops;
+  }
+
+  /** The moved segments with what joins them, one closed chain. */
+  private List<Segment> raw() {
+    int n = segments.size();
+    Segment[] moved = new Segment[n];
+    for (int i = 0; i < n; i++) {
+      moved[i] = moved(segments.get(i), distances[i]);
+    }
+    List<Segment> chain = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      int j = (i + 1) % n;
+      if (moved[i] != null) {
+        chain.add(moved[i]);
+      }
+      join(chain, i, j);
+    }
+    chain.removeIf(s -> s.chord() < SHORTEST && !s.isArc());
+    return chain;
+  }
+
+  /** Null where an arc's radius is used up. */
+  private static Segment moved(Segment s, double d) {
+    Vec2 from = end(s, d, false);
+    Vec2 to = end(s, d, true);
+    if (!s.isArc()) {
+      return Segment.line(from, to);
+    }
+    double left = s.radius() + Math.signum(s.bulge()) * d;
+    return left <= SAME ? null : new Segment(from, to, s.bulge());
+  }
+
+  /** Where an end of a moved segment comes to lie, also where the segment itself has gone. */
+  private static Vec2 end(Segment s, double d, boolean last) {
+    Vec2 at = last ? s.end() : s.start();
+    return at.along(s.directionAt(last ? 1 : 0).right(), d);
+  }
+
+  private void join(List<Segment> chain, int i, int j) {
+    Segment a = segments.get(i);
+    Segment b = segments.get(j);
+    Vec2 from = end(a, distances[i], true);
+    Vec2 to = end(b, distances[j], false);
+    if (i != j && gone(a, distances[i])) {
+      // What is left of a swallowed arc: a line across, which is dropped as too near.
+      chain.add(Segment.line(end(a, distances[i], false), from));
+    }
+    if (from.distance(to) < SHORTEST) {
+      return;
+    }
+    Vec2 da = a.directionAt(1);
+    Vec2 db = b.directionAt(0);
+    double turn = Math.atan2(da.cross(db), da.dot(db));
+    if (turn * sign > 0 && opens(da, db, from, to)) {
+      mitre(chain, from, da, to, db, turn);
+    } else {
+      // The moved sides cross before they get here: round by the corner itself, which is too near.
+      chain.add(Segment.line(from, a.end()));
+      chain.add(Segment.line(a.end(), to));
+    }
+  }
+
+  private static boolean gone(Segment s, double d) {
+    return s.isArc() && s.radius() + Math.signum(s.bulge()) * d <= SAME;
+  }
+
+  /** Whether the sides have to be lengthened to meet. */
+  private static boolean opens(Vec2 da, Vec2 db, Vec2 from, Vec2 to) {
+    double cross = da.cross(db);
+    if (Math.abs(cross) < 1e-12) {
+      return false;
+    }
+    Vec2 gap = to.minus(from);
+    return gap.cross(db) / cross >= 0 && da.cross(gap) / cross >= 0;
+  }
+
+  private static void mitre(
+      List<Segment> chain, Vec2 from, Vec2 da, Vec2 to, Vec2 db, double turn) {
+    Vec2 gap = to.minus(from);
+    double along = gap.cross(db) / da.cross(db);
+    double back = da.cross(gap) / da.cross(db);
+    double longest = LONGEST_MITRE * gap.length() / (2 * Math.abs(Math.sin(turn / 2)));
+    Vec2 first = from.along(da, Math.min(along, longest));
+    Vec2 second = to.along(db, -Math.min(back, longest));
+    chain.add(Segment.line(from, first));
+    chain.add(Segment.line(first, second));
+    chain.add(Segment.line(second, to));
+  }
+
+  /** The pieces between crossings that are as far out as they were moved. */
+  private List<Segment> kept(List<Segment> raw) {
+    int n = raw.size();
+    Bounds[] box = new Bounds[n];
+    for (int i = 0; i < n; i++) {
+      box[i] = raw.get(i).bounds();
+    }
+    List<List<Vec2>> cuts = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      cuts.add(new ArrayList<>());
+    }
+    Integer[] order = new Integer[n];
+    for (int i = 0; i < n; i++) {
+      order[i] = i;
+    }
+    java.util.Arrays.sort(order, Comparator.comparingDouble(i -> box[i].minX()));
+    for (int a = 0; a < n; a++) {
+      Bounds first = box[order[a]];
+      for (int b = a + 1; b < n && box[order[b]].minX() <= first.maxX() + SAME; b++) {
+        Bounds second = box[order[b]];
+        if (second.minY() <= first.maxY() + SAME && second.maxY() >= first.minY() - SAME) {
+          for (Vec2 p : Intersections.between(raw.get(order[a]), raw.get(order[b]))) {
+            cuts.get(order[a]).add(p);
+            cuts.get(order[b]).add(p);
+          }
+        }
+      }
+    }
+    List<Segment> kept = new ArrayList<>();
+    Near near = new Near(outline, distances);
+    for (int i = 0; i < n; i++) {
+      for (Segment piece : pieces(raw.get(i), cuts.get(i))) {
+        if (near.clear(piece.pointAt(0.5))) {
+          kept.add(piece);
+        }
+      }
+    }
+    return kept;
+  }
+
+  private static List<Segment> pieces(Segment s, List<Vec2> cuts) {
+    List<double[]> at = new ArrayList<>();
+    List<Vec2> points = new ArrayList<>();
+    for (Vec2 p : cuts) {
+      double f = fraction(s, p);
+      if (f * s.length() > SAME && (1 - f) * s.length() > SAME) {
+        at.add(new double[] {f, points.size()});
+        points.add(p);
+      }
+    }
+    at.sort(Comparator.comparingDouble(f -> f[0]));
+    List<Segment> pieces = new ArrayList<>();
+    double from = 0;
+    Vec2 start = s.start();
+    for (double[] f : at) {
+      if ((f[0] - from) * s.length() > SAME) {
+        Vec2 end = points.get((int) f[1]);
+        pieces.add(part(s, start, end, f[0] - from));
+        start = end;
+        from = f[0];
+      }
+    }
+    pieces.add(part(s, start, s.end(), 1 - from));
+    return pieces;
+  }
+
+  private static Segment part(Segment s, Vec2 from, Vec2 to, double share) {
+    return s.isArc()
+        ? new Segment(from, to, Math.tan(s.sweep() * share / 4))
+        : Segment.line(from, to);
+  }
+
+  private static double fraction(Segment s, Vec2 p) {
+    if (!s.isArc()) {
+      Vec2 d = s.end().minus(s.start());
+      return p.minus(s.start()).dot(d) / d.dot(d);
+    }
+    Vec2 c = s.centre();
+    Vec2 from = s.start().minus(c);
+    Vec2 to = p.minus(c);
+    double turned = Math.atan2(from.cross(to), from.dot(to)) / s.sweep();
+    double whole = 2 * Math.PI / Math.abs(s.sweep());
+    return turned < -SAME ? turned + whole : turned;
+  }
+
+  /**
+   * Drops pieces that lead nowhere: at a corner that hardly turns, both sides run on past their
+   * crossing by less than can be told from the right distance.
+   */
+  private static List<Segment> withoutLooseEnds(List<Segment> pieces) {
+    List<Segment> left = pieces;
+    int before;
+    do {
+      before = left.size();
+      Joints starts = new Joints(left, 4 * SAME);
+      List<Segment> turned = left.stream().map(Segment::reversed).toList();
+      Joints ends = new Joints(turned, 4 * SAME);
+      boolean[] none = new boolean[before];
+      List<Segment> kept = new ArrayList<>();
+      for (int i = 0; i < before; i++) {
+        if (starts.next(i, none) >= 0 && ends.next(i, none) >= 0) {
+          kept.add(left.get(i));
+        }
+      }
+      left = kept;
+    } while (left.size() < before);
+    return left;
+  }
+
+  /** Joins pieces end to start; of several that go on from a point, the one turning most left. */
+  private static List<Path> stitch(List<Segment> pieces) {
+    List<Path> loops = new ArrayList<>();
+    Joints joints = new Joints(pieces, 4 * SAME);
+    boolean[] used = new boolean[pieces.size()];
+    for (int i = 0; i < pieces.size(); i++) {
+      if (used[i]) {
+        continue;
+      }
+      List<Segment> loop = new ArrayList<>();
+      int at = i;
+      while (at >= 0 && !used[at]) {
+        used[at] = true;
+        loop.add(pieces.get(at));
+        if (pieces.get(at).end().distance(pieces.get(i).start()) < 4 * SAME) {
+          loops.add(closed(loop));
+          break;
+        }
+        at = joints.next(at, used);
+      }
+    }
+    return loops;
+  }
+
+  /** A loop whose joints meet exactly, and with pieces of one line or arc made whole again. */
+  private static Path closed(List<Segment> loop) {
+    List<Segment> whole = new ArrayList<>();
+    for (Segment s : loop) {
+      Segment last = whole.isEmpty() ? null : whole.get(whole.size() - 1);
+      if (last != null && last.end().distance(s.start()) > 0) {
+        s = new Segment(last.end(), s.end(), s.bulge());
+      }
+      if (last != null && continues(last, s)) {
+        whole.set(whole.size() - 1, together(last, s));
+      } else {
+        whole.add(s);
+      }
+    }
+    Segment first = whole.get(0);
+    Segment last = whole.get(whole.size() - 1);
+    last = new Segment(last.start(), first.start(), last.bulge());
+    if (whole.size() > 2 && continues(last, first)) {
+      whole.remove(whole.size() - 1);
+      whole.set(0, together(last, first));
+    } else {
+      whole.set(whole.size() - 1, last);
+    }
+    return new Path(whole, true);
+  }
+
+  private static boolean continues(Segment a, Segment b) {
+    if (a.isArc() != b.isArc() || Math.abs(a.directionAt(1).cross(b.directionAt(0))) > 1e-7) {
+      return false;
+    }
+    if (a.directionAt(1).dot(b.directionAt(0)) < 0) {
+      return false;
+    }
+    return !a.isArc()
+        || (a.centre().distance(b.centre()) < SAME
+            && Math.signum(a.bulge()) == Math.signum(b.bulge())
+            && Math.abs(a.sweep() + b.sweep()) < Math.PI);
+  }
+
+  private static Segment together(Segment a, Segment b) {
+    return new Segment(a.start(), b.end(), a.isArc() ? Math.tan((a.sweep() + b.sweep()) / 4) : 0);
+  }
+
+  /** Finds the piece that goes on from another's end. */
+  private static final class Joints {
+    private final List<Segment> pieces;
+    private final double same;
+    private final Integer[] byX;
+    private final double[] x;
+
+    Joints(List<Segment> pieces, double same) {
+      this.pieces = pieces;
+      this.same = same;
+      byX = new Integer[pieces.size()];
+      for (int i = 0; i < byX.length; i++) {
+        byX[i] = i;
+      }
+      java.util.Arrays.sort(byX, Comparator.comparingDouble(i -> pieces.get(i).start().x()));
+      x = new double[byX.length];
+      for (int i = 0; i < x.length; i++) {
+        x[i] = pieces.get(byX[i]).start().x();
+      }
+    }
+
+    int next(int from, boolean[] used) {
+      Segment s = pieces.get(from);
+      int k = java.util.Arrays.binarySearch(x, s.end().x() - same);
+      k = k < 0 ? -k - 1 : k;
+      while (k > 0 && x[k - 1] >= s.end().x() - same) {
+        k--;
+      }
+      int best = -1;
+      double most = Double.NEGATIVE_INFINITY;
+      for (; k < x.length && x[k] <= s.end().x() + same; k++) {
+        int i = byX[k];
+        if (used[i] || pieces.get(i).start().distance(s.end()) > same) {
+          continue;
+        }
+        Vec2 u = s.directionAt(1);
+        Vec2 v = pieces.get(i).directionAt(0);
+        double turn = Math.atan2(u.cross(v), u.dot(v));
+        if (turn > most) {
+          most = turn;
+          best = i;
+        }
+      }
+      return best;
+    }
+  }
+
+  /** Tells whether a point is as far from every segment as that was moved. */
+  private static final class Near {
+    private final List<Segment> segments;
+    private final double[] distances;
+    private final Bounds[] boxes;
+
+    Near(Path outline, double[] distances) {
+      this.segments = outline.segments();
+      this.distances = distances;
+      boxes = new Bounds[distances.length];
+      for (int i = 0; i < boxes.length; i++) {
+        boxes[i] = segments.get(i).bounds();
+      }
+    }
+
+    boolean clear(Vec2 p) {
+      int n = boxes.length;
+      for (int i = 0; i < n; i++) {
+        double d = Math.abs(distances[i]) - NEARER;
+        if (d <= 0 || outside(boxes[i], p, d)) {
+          continue;
+        }
+        Segment s = segments.get(i);
+        Vec2 q = s.nearest(p);
+        double away = q.distance(p);
+        if (away >= d) {
+          continue;
+        }
+        boolean atStart = q.distance(s.start()) < 1e-9;
+        boolean atEnd = q.distance(s.end()) < 1e-9;
+        if (!atStart && !atEnd) {
+          return false;
+        }
+        // Past an end, the corner there counts as far as both of its sides were moved.
+        int other = atStart ? (i + n - 1) % n : (i + 1) % n;
+        if (away < Math.abs(distances[other]) - NEARER) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private static boolean outside(Bounds b, Vec2 p, double d) {
+      return p.x() < b.minX() - d
+          || p.x() > b.maxX() + d
+          || p.y() < b.minY() - d
+          || p.y() > b.maxY() + d;
+    }
+  }
+}
