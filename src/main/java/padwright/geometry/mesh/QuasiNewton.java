@@ -19,9 +19,10 @@ final class QuasiNewton {
   static final double RELATIVE_CHANGE = 1e-8;
 
   /**
-   * Also done when the energy is below this part of the area: strains of 1e-10, as good as none.
+   * Also done when the energy is below this part of the area: strains of 1e-9, a micrometre in a
+   * kilometre.
    */
-  static final double FLAT = 1e-20;
+  static final double FLAT = 1e-18;
 
   /**
    * Where rounding stops the descent, a foreseen gain below this part of the area is no loss: a
