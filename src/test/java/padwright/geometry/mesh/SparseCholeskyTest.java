@@ -80,17 +80,6 @@ class SparseCholeskyTest {
   }
 
   @Test
-  void everyDiscOfTheZooIsLaidOnACircleWithoutAFlip() {
-    // Tutte's theorem; the slivers need no good shape for it.
-    Zoo.discs()
-        .forEach(
-            (name, animal) -> {
-              TriangleFrames frames = new TriangleFrames(animal.mesh());
-              assertThat(frames.flipped(FlatStart.circle(animal.mesh(), frames))).as(name).isZero();
-            });
-  }
-
-  @Test
   void nestedDissectionIsAnOrderOfAllVerticesWithTheLastOnesLast() {
     TriangleMesh mesh = Meshes.cap(12, 300, 1);
     MeshLaplacian.Order order = MeshLaplacian.Order.boundaryLast(mesh);
