@@ -52,7 +52,7 @@ final class StapleLine {
       Side seen) {
     this.outline = outline;
     this.convex = Offset.convex(outline);
-    this.inside = convex ? List.of() : outline.flattened(FLAT);
+    this.inside = outline.flattened(FLAT);
     this.names = names;
     this.spacing = Math.max(spacing, Crowns.pitch(crown));
     this.in = edgeDistance;
@@ -118,7 +118,10 @@ final class StapleLine {
           && names.get(i).equals(corner.over())
           && (starts(s, corner) || ends(s, corner))) {
         double t = alongFold(s, corner);
-        places.add(on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true));
+        Place place = on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true);
+        if (Polygons.contains(inside, place.at())) {
+          places.add(place);
+        }
         return;
       }
     }
@@ -246,7 +249,7 @@ final class StapleLine {
 
   /** At a corner sharper than square a side's staples must not come too near to its other edge. */
   private void addInside(List<Place> places, Place p) {
-    if (!convex && !Polygons.contains(inside, p.at())) {
+    if (!Polygons.contains(inside, p.at())) {
       return;
     }
     for (Segment s : outline.segments()) {
