@@ -278,11 +278,7 @@ final class StapleLine {
       Vec2 out = s.directionAt((j + 0.5) / n).right();
       Vec2 at = s.pointAt((j + 0.5) / n).along(out, -in);
       Place place = new Place(at, out.left().angle(), name, j - n / 2, corner);
-      if (convex) {
-        places.add(place);
-      } else {
-        addInside(places, place);
-      }
+      addInside(places, place);
     }
   }
 
