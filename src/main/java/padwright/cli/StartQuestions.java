@@ -2,11 +2,9 @@ package padwright.cli;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
-import padwright.design.FreeOutline;
 import padwright.design.OutlineShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
-import padwright.geometry.Bounds;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
 import padwright.jobfile.Starter;
@@ -35,9 +33,12 @@ final class StartQuestions {
   }
 
   StartNumbers ask(StartNumbers given) {
-    OptionalDouble length = ask(given.length(), ready.length(), () -> size(true));
+    // The size of an outline drawn by its points cannot be answered with one number.
+    boolean drawn = pad.base().outline() instanceof OutlineShape.FreePath;
+    OptionalDouble length =
+        drawn ? given.length() : ask(given.length(), ready.length(), () -> size(true));
     OptionalDouble width =
-        ready.width().isEmpty()
+        drawn || ready.width().isEmpty()
             ? given.width()
             : ask(given.width(), ready.width().get(), () -> size(false));
     return new StartNumbers(
@@ -94,10 +95,6 @@ final class StartQuestions {
     }
     if (shape instanceof OutlineShape.Ellipse e) {
       return length ? e.length() : e.width();
-    }
-    if (shape instanceof OutlineShape.FreePath f) {
-      Bounds box = FreeOutline.of(f).path().bounds();
-      return length ? box.width() : box.height();
     }
     return ((OutlineShape.Circle) shape).diameter();
   }

@@ -9,10 +9,10 @@ import java.util.List;
  * for each segment. Lines stay lines, arcs stay concentric arcs; corners that open are mitred.
  *
  * <p>Every segment is moved on its own and joined to the next into one raw closed chain, which may
- * cross itself. The chain is cut at its crossings; what lies nearer to a segment of the outline than
- * that segment was moved is dropped, and the rest is joined up again (the usual way of offsetting
- * pocket outlines, as in Kim and Jeong, "Trimming local and global self-intersections in offset
- * curves", 2004).
+ * cross itself. The chain is cut at its crossings; what lies nearer to a segment of the outline
+ * than that segment was moved is dropped, and the rest is joined up again (the usual way of
+ * offsetting pocket outlines, as in Kim and Jeong, "Trimming local and global self-intersections in
+ * offset curves", 2004).
  */
 public final class OffsetCurve {
   /** Pieces this much nearer to the outline than they were moved are inside, mm. */
@@ -212,7 +212,9 @@ public final class OffsetCurve {
   }
 
   private static Segment part(Segment s, Vec2 from, Vec2 to, double share) {
-    return s.isArc() ? new Segment(from, to, Math.tan(s.sweep() * share / 4)) : Segment.line(from, to);
+    return s.isArc()
+        ? new Segment(from, to, Math.tan(s.sweep() * share / 4))
+        : Segment.line(from, to);
   }
 
   private static double fraction(Segment s, Vec2 p) {
@@ -292,8 +294,7 @@ public final class OffsetCurve {
   }
 
   private static Segment together(Segment a, Segment b) {
-    return new Segment(
-        a.start(), b.end(), a.isArc() ? Math.tan((a.sweep() + b.sweep()) / 4) : 0);
+    return new Segment(a.start(), b.end(), a.isArc() ? Math.tan((a.sweep() + b.sweep()) / 4) : 0);
   }
 
   /** Finds the piece that goes on from another's end. */

@@ -61,7 +61,8 @@ final class FixingReader {
               "a round outline has no corners to tell apart",
               "Write \"treatment\" with \"auto\", \"eased\", \"pleats\" or \"notches\"");
     }
-    return each.get().array(4, 4).stream().map(n -> treatment(n, outline)).toList();
+    int corners = Outlines.corners(outline);
+    return each.get().array(corners, corners).stream().map(n -> treatment(n, outline)).toList();
   }
 
   private static Treatment treatment(Node node, OutlineShape outline) {

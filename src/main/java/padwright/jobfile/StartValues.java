@@ -41,7 +41,10 @@ final class StartValues {
   }
 
   private void walk(String path, String field, Object value, List<Assumption> taken) {
-    if (value instanceof Map<?, ?> map) {
+    if (field.equals("path") && value instanceof List<?> points) {
+      // A line for each coordinate would bury the rest.
+      taken.add(new Assumption(path, points.size() + " points", reason(path, field), Status.OWN));
+    } else if (value instanceof Map<?, ?> map) {
       map.forEach((key, child) -> walk(path + "." + key, (String) key, child, taken));
     } else if (value instanceof List<?> list) {
       for (int i = 0; i < list.size(); i++) {

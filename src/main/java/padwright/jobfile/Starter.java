@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import padwright.design.Assumption;
 import padwright.design.Job;
+import padwright.design.OutlineShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
 import padwright.json.LocatedJson;
@@ -96,6 +97,7 @@ public final class Starter {
     }
     Job made = reader.read(id + ".json", text(id));
     WrappedPad pad = (WrappedPad) made.parts().get(0);
+    checkDrawn(ready, pad, numbers);
     Job job =
         new Job(
             made.title(),
@@ -108,6 +110,23 @@ public final class Starter {
       return reader.read("", JobWriter.write(job));
     } catch (InputRefused r) {
       throw new InputRefused("", 0, r.path(), r.problem(), r.remedy());
+    }
+  }
+
+  /** A length or a width alone would distort an outline that is given by its points. */
+  private static void checkDrawn(ReadyPart ready, WrappedPad pad, StartNumbers numbers) {
+    boolean size = numbers.length().isPresent() || numbers.width().isPresent();
+    if (size && pad.base().outline() instanceof OutlineShape.FreePath) {
+      throw new InputRefused(
+          "",
+          0,
+          "",
+          "a "
+              + (numbers.length().isPresent() ? "length" : "width")
+              + " is given, but the outline of "
+              + ready.name().toLowerCase(Locale.ROOT)
+              + " is drawn by its points",
+          "Leave it out and change the points in the job file, or start from a drawing of your own");
     }
   }
 
