@@ -52,7 +52,7 @@ public final class OffsetCurve {
    */
   public static List<Path> loops(Path outline, double[] distances) {
     OffsetCurve curve = new OffsetCurve(outline, distances);
-    List<Path> loops = new ArrayList<>(curve.stitch(curve.kept(curve.raw())));
+    List<Path> loops = new ArrayList<>(stitch(withoutLooseEnds(curve.kept(curve.raw()))));
     loops.removeIf(p -> p.signedArea() <= SAME);
     loops.sort(Comparator.comparingDouble(Path::signedArea).reversed());
     return loops;
@@ -129,14 +129,14 @@ public final class OffsetCurve {
       return false;
     }
     Vec2 gap = to.minus(from);
-    return gap.cross(db) / cross >= 0 && gap.cross(da) / cross >= 0;
+    return gap.cross(db) / cross >= 0 && da.cross(gap) / cross >= 0;
   }
 
   private static void mitre(
       List<Segment> chain, Vec2 from, Vec2 da, Vec2 to, Vec2 db, double turn) {
     Vec2 gap = to.minus(from);
     double along = gap.cross(db) / da.cross(db);
-    double back = gap.cross(da) / da.cross(db);
+    double back = da.cross(gap) / da.cross(db);
     double longest = LONGEST_MITRE * gap.length() / (2 * Math.abs(Math.sin(turn / 2)));
     Vec2 first = from.along(da, Math.min(along, longest));
     Vec2 second = to.along(db, -Math.min(back, longest));
@@ -230,8 +230,32 @@ public final class OffsetCurve {
     return turned < -SAME ? turned + whole : turned;
   }
 
+  /**
+   * Drops pieces that lead nowhere: at a corner that hardly turns, both sides run on past their
+   * crossing by less than can be told from the right distance.
+   */
+  private static List<Segment> withoutLooseEnds(List<Segment> pieces) {
+    List<Segment> left = pieces;
+    int before;
+    do {
+      before = left.size();
+      Joints starts = new Joints(left, 4 * SAME);
+      List<Segment> turned = left.stream().map(Segment::reversed).toList();
+      Joints ends = new Joints(turned, 4 * SAME);
+      boolean[] none = new boolean[before];
+      List<Segment> kept = new ArrayList<>();
+      for (int i = 0; i < before; i++) {
+        if (starts.next(i, none) >= 0 && ends.next(i, none) >= 0) {
+          kept.add(left.get(i));
+        }
+      }
+      left = kept;
+    } while (left.size() < before);
+    return left;
+  }
+
   /** Joins pieces end to start; of several that go on from a point, the one turning most left. */
-  private List<Path> stitch(List<Segment> pieces) {
+  private static List<Path> stitch(List<Segment> pieces) {
     List<Path> loops = new ArrayList<>();
     Joints joints = new Joints(pieces, 4 * SAME);
     boolean[] used = new boolean[pieces.size()];
