@@ -2,6 +2,7 @@ package padwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padwright.measure.InputRefused;
 import padwright.measure.Printable;
 
@@ -23,13 +24,18 @@ final class DxfGroups {
 
   /** A group of code 0 and those after it, up to the next. */
   record Entity(String kind, int line, List<Group> groups) {
-    /** The last value of a code, or a default; codes are not repeated where this is asked. */
+    /** The first value of a code, or a default. */
     String text(int code, String otherwise) {
-      String found = otherwise;
+      return first(code).map(Group::value).orElse(otherwise);
+    }
+
+    Optional<Group> first(int code) {
       for (Group g : groups) {
-        found = g.code() == code ? g.value() : found;
+        if (g.code() == code) {
+          return Optional.of(g);
+        }
       }
-      return found;
+      return Optional.empty();
     }
   }
 
@@ -122,13 +128,9 @@ final class DxfGroups {
         "Save the drawing again as DXF");
   }
 
-  /** The number of a code in an entity, or a default. */
+  /** The first number of a code in an entity, or a default. */
   double number(Entity entity, int code, double otherwise) {
-    double found = otherwise;
-    for (Group g : entity.groups()) {
-      found = g.code() == code ? number(g) : found;
-    }
-    return found;
+    return entity.first(code).map(this::number).orElse(otherwise);
   }
 
   /** A whole number of flags. */
