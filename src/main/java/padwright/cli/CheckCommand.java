@@ -67,11 +67,13 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static CharSequence asText(Job job, List<Checked> parts) {
-    StringBuilder text = new StringBuilder(FiguresText.title(job)).append("\n\n");
+    JobLengths lengths = new JobLengths(job.units());
+    StringBuilder text = new StringBuilder(FiguresText.title(job)).append('\n');
+    text.append(lengths.inches() ? "Plain lengths in the sentences are mm.\n\n" : "\n");
     Map<Finding.Level, Integer> count = new EnumMap<>(Finding.Level.class);
     for (Checked p : parts) {
       text.append(p.name()).append(" (").append(p.id()).append(")\n");
-      text.append(FiguresText.findings(p.findings()));
+      text.append(FiguresText.findings(p.findings(), lengths));
       text.append('\n');
       p.findings().forEach(f -> count.merge(f.level(), 1, Integer::sum));
     }

@@ -101,7 +101,7 @@ final class DraftCommand implements Callable<Integer> {
     try (OutputFolder out = OutputFolder.begin(folder)) {
       boolean stopped = draw(in, files, out, drawn);
       if (stopped && !anyway) {
-        sayStopped(drawn);
+        sayStopped(drawn, new JobLengths(job.units()));
         return ExitStatus.STOPPED;
       }
       OutputFolder.Outcome outcome = out.commit(replace);
@@ -152,7 +152,7 @@ final class DraftCommand implements Callable<Integer> {
     return stopped.get();
   }
 
-  private void sayStopped(List<Drawn> drawn) {
+  private void sayStopped(List<Drawn> drawn, JobLengths lengths) {
     StringBuilder text = new StringBuilder();
     int parts = 0;
     for (Drawn d : drawn) {
@@ -161,7 +161,7 @@ final class DraftCommand implements Callable<Integer> {
       if (!stops.isEmpty()) {
         parts++;
         text.append(d.name()).append(" (").append(d.id()).append(")\n");
-        text.append(FiguresText.findings(stops));
+        text.append(FiguresText.findings(stops, lengths));
       }
     }
     text.append("Nothing was written: ").append(Plural.of(parts, "part"));

@@ -44,7 +44,7 @@ final class FiguresCommand implements Callable<Integer> {
           if (result.stopped()) {
             stopped.set(true);
           }
-          return json ? FiguresJson.of(result) : FiguresText.of(result);
+          return json ? FiguresJson.of(result) : FiguresText.of(result, in.job().units());
         },
         parts::add);
     streams.deliver(

@@ -1,5 +1,6 @@
 package padwright.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import padwright.cover.CornerPlan;
@@ -8,9 +9,9 @@ import padwright.design.Finding;
 import padwright.design.Job;
 import padwright.design.PadSpec;
 import padwright.design.PaddedPart;
+import padwright.design.Units;
 import padwright.design.WrappedPad.Treatment;
 import padwright.fastening.StaplePlan.LegVerdict;
-import padwright.measure.LengthText;
 import padwright.measure.Rounding;
 import padwright.pattern.Figures;
 import padwright.pattern.Figures.Box;
@@ -19,24 +20,31 @@ import padwright.pattern.Figures.StapleFigures;
 import padwright.pattern.PartResult;
 
 /**
- * The figures of a job as tables: mm to a tenth with inches to a sixteenth beside. What is sawn is
- * rounded down and what must reach is rounded up, so that neither comes out wrong by the rounding.
+ * The figures of a job as tables: mm to a tenth and inches to a thirty-second, the job's unit
+ * first. What is sawn is rounded down and what must reach is rounded up, so that neither comes out
+ * wrong by the rounding.
  */
 final class FiguresText {
   private static final String INDENT = "  ";
 
-  /** The finest fraction of an inch that a thickness is sold by. */
-  private static final int INCH_PARTS = 32;
+  private static final double MM2_A_SQUARE_FOOT = 304.8 * 304.8;
+
+  /** International avoirdupois pound of 1959, kg. */
+  private static final double POUND = 0.45359237;
 
   private static final List<String> SIDES = List.of("front", "right", "back", "left");
 
   private final StringBuilder out = new StringBuilder();
 
-  private FiguresText() {}
+  private final JobLengths lengths;
+
+  private FiguresText(JobLengths lengths) {
+    this.lengths = lengths;
+  }
 
   /** The tables of one part, with an empty line before them. */
-  static CharSequence of(PartResult result) {
-    FiguresText text = new FiguresText();
+  static CharSequence of(PartResult result, Units units) {
+    FiguresText text = new FiguresText(new JobLengths(units));
     text.part(result);
     return text.out;
   }
@@ -64,7 +72,8 @@ final class FiguresText {
     sizes(r);
     staples(r);
     corners(r);
-    out.append("\n  Findings\n").append(findings(r.findings()));
+    out.append("\n  Findings").append(lengths.inSentences()).append('\n');
+    out.append(findings(r.findings(), lengths));
     assumptions(r.spec().assumptions());
   }
 
@@ -72,7 +81,10 @@ final class FiguresText {
     Figures f = r.figures();
     PadSpec spec = r.spec();
     Table t = new Table(INDENT, "lrrrlrrr");
-    t.row("Sizes", "length", "width", "height", "mm", "length", "width", "height in");
+    t.row(
+        lengths.inches()
+            ? List.of("Sizes", "length", "width", "height", "in", "length", "width", "height mm")
+            : List.of("Sizes", "length", "width", "height", "mm", "length", "width", "height in"));
     box(t, "Finished", f.finished(), Rounding.NEAREST);
     box(t, "Base, " + spec.board().name(), f.base(), Rounding.DOWN);
     for (int i = 0; i < f.foam().size(); i++) {
@@ -94,42 +106,57 @@ final class FiguresText {
     for (int i = 0; i < f.bareGap().size() && i < SIDES.size(); i++) {
       length(one, "Bare gap for the dry fit, " + SIDES.get(i), f.bareGap().get(i));
     }
-    one.row("Cover, area", decimals(c.area() / 1e6, 4) + " m2");
-    one.row("Weight of one", decimals(f.weight(), 2) + " kg");
+    String area = decimals(c.area() / 1e6, 4) + " m2";
+    String weight = decimals(f.weight(), 2) + " kg";
+    if (lengths.inches()) {
+      one.row("Cover, area", decimals(c.area() / MM2_A_SQUARE_FOOT, 2) + " sq ft", area);
+      one.row("Weight of one", decimals(f.weight() / POUND, 2) + " lb", weight);
+    } else {
+      one.row("Cover, area", area);
+      one.row("Weight of one", weight);
+    }
     out.append(one);
   }
 
-  private static void box(Table t, String name, Box b, Rounding r) {
-    t.row(
-        name,
-        mm(b.length(), r),
-        mm(b.width(), r),
-        b.height() == 0 ? "" : mm(b.height(), Rounding.NEAREST),
-        "",
-        inches(b.length(), r),
-        inches(b.width(), r),
-        thickness(b.height()));
+  private void box(Table t, String name, Box b, Rounding r) {
+    List<String> mm =
+        List.of(
+            JobLengths.mm(b.length(), r),
+            JobLengths.mm(b.width(), r),
+            b.height() == 0 ? "" : JobLengths.mm(b.height(), Rounding.NEAREST));
+    List<String> inches =
+        List.of(
+            JobLengths.inches(b.length(), r),
+            JobLengths.inches(b.width(), r),
+            b.height() == 0 ? "" : JobLengths.inches(b.height(), Rounding.NEAREST));
+    List<String> cells = new ArrayList<>(List.of(name));
+    cells.addAll(lengths.inches() ? inches : mm);
+    cells.add("");
+    cells.addAll(lengths.inches() ? mm : inches);
+    t.row(cells);
   }
 
-  private static void length(Table t, String name, double mm) {
-    t.row(name, mm(mm, Rounding.NEAREST) + " mm", inches(mm, Rounding.NEAREST) + " in");
+  private void length(Table t, String name, double length) {
+    String mm = JobLengths.mm(length, Rounding.NEAREST) + " mm";
+    String inches = JobLengths.inches(length, Rounding.NEAREST) + " in";
+    t.row(name, lengths.inches() ? inches : mm, lengths.inches() ? mm : inches);
   }
 
   private void staples(PartResult r) {
     StapleFigures s = r.figures().staples();
     out.append("\n  Staples: ").append(Plural.of(s.count(), "staple"));
     if (s.leg() > 0) {
-      out.append(", leg ").append(plain(s.leg()));
+      out.append(", leg ").append(lengths.leg(s.leg()));
     }
-    out.append(", ").append(mm(s.spacing(), Rounding.NEAREST)).append(" mm apart at most, ");
+    out.append(", ").append(lengths.spoken(s.spacing())).append(" apart at most, ");
     out.append(
         s.suggestedLeg().isPresent()
-            ? "longest leg that passes " + plain(s.suggestedLeg().getAsDouble()) + " mm"
+            ? "longest leg that passes " + longest(s.suggestedLeg().getAsDouble())
             : "no leg passes");
     out.append('\n');
     if (s.leg() > 0) {
       Table t = new Table(INDENT, "lrrr");
-      t.row("mm", "into the board", "left under the point", "holds");
+      t.row(lengths.depthUnit(), "into the board", "left under the point", "holds");
       depth(t, s.single());
       depth(t, s.corner());
       out.append(t);
@@ -139,24 +166,33 @@ final class FiguresText {
     }
   }
 
-  private static void depth(Table t, StapleDepth d) {
+  private String longest(double mm) {
+    return lengths.inches() ? lengths.leg(mm) : plain(mm) + " mm";
+  }
+
+  private void depth(Table t, StapleDepth d) {
     t.row(
         Plural.of(d.layers(), "layer") + (d.layers() == 1 ? "" : ", at the corners"),
-        mm(d.penetration(), Rounding.NEAREST),
-        mm(d.margin(), Rounding.NEAREST),
-        mm(d.hold(), Rounding.NEAREST));
+        lengths.depth(d.penetration()),
+        lengths.depth(d.margin()),
+        lengths.depth(d.hold()));
   }
 
   /** Where none passes, the maker has to choose among them all. */
   private void legs(PartResult r) {
     Table t = new Table(INDENT, "lrrrl");
-    t.row("Every leg", "mm", "left under the point", "holds", "verdict");
+    t.row(
+        "Every leg",
+        lengths.depthUnit(),
+        "left under the point",
+        "holds",
+        "verdict" + lengths.inSentences());
     for (LegVerdict v : r.staples().legs()) {
       t.row(
           v.staple(),
-          plain(v.leg()),
-          mm(v.margin(), Rounding.NEAREST),
-          mm(v.hold(), Rounding.NEAREST),
+          lengths.inches() ? lengths.depth(v.leg()) : plain(v.leg()),
+          lengths.depth(v.margin()),
+          lengths.depth(v.hold()),
           v.verdict());
     }
     out.append(t);
@@ -166,7 +202,7 @@ final class FiguresText {
     if (r.cover().corners().isEmpty()) {
       return;
     }
-    out.append("\n  Corners\n");
+    out.append("\n  Corners").append(lengths.inSentences()).append('\n');
     int width = 0;
     for (CornerPlan c : r.cover().corners()) {
       width = Math.max(width, c.name().length() + 2);
@@ -178,13 +214,14 @@ final class FiguresText {
   }
 
   /** Findings in sentences, each after its level. */
-  static String findings(List<Finding> findings) {
+  static String findings(List<Finding> findings, JobLengths lengths) {
     if (findings.isEmpty()) {
       return INDENT + "nothing to say\n";
     }
     StringBuilder s = new StringBuilder();
     for (Finding f : findings) {
-      s.append(Sentences.block(INDENT, Sentences.level(f.level()), 9, Sentences.finding(f)));
+      String text = Sentences.finding(f, lengths.beside(f));
+      s.append(Sentences.block(INDENT, Sentences.level(f.level()), 9, text));
     }
     return s.toString();
   }
@@ -193,38 +230,20 @@ final class FiguresText {
     if (assumptions.isEmpty()) {
       return;
     }
-    out.append("\n  Taken because it was left out\n");
-    out.append(table(assumptions));
+    out.append("\n  Taken because it was left out").append(lengths.inSentences()).append('\n');
+    out.append(table(assumptions, lengths));
   }
 
   /** Defaults: field, value, and why. */
-  static String table(List<Assumption> assumptions) {
+  static String table(List<Assumption> assumptions, JobLengths lengths) {
     Table t = new Table(INDENT, "lll");
     for (Assumption a : assumptions) {
-      t.row(a.field(), a.value(), a.reason() + " (" + Sentences.status(a.status()) + ")");
+      t.row(
+          a.field(),
+          lengths.value(a.value()),
+          a.reason() + " (" + Sentences.status(a.status()) + ")");
     }
     return t.toString();
-  }
-
-  private static String mm(double mm, Rounding rounding) {
-    return Double.isFinite(mm) ? LengthText.mmNumber(mm, LengthText.MM_DIGITS, rounding) : "-";
-  }
-
-  private static String inches(double mm, Rounding rounding) {
-    return inches(mm, INCH_PARTS, rounding);
-  }
-
-  /** Boards and coverings are sold by finer steps; what has none is left empty. */
-  private static String thickness(double mm) {
-    return mm == 0 ? "" : inches(mm, INCH_PARTS, Rounding.NEAREST);
-  }
-
-  private static String inches(double mm, int parts, Rounding rounding) {
-    if (!Double.isFinite(mm)) {
-      return "-";
-    }
-    String text = LengthText.inches(mm, parts, rounding);
-    return text.substring(0, text.length() - " in".length());
   }
 
   private static String decimals(double value, int digits) {

@@ -28,14 +28,14 @@ final class JobOptions {
 
   Input read() {
     Catalogue rows = catalogue.load();
-    return new Input(job.toString(), new JobReader(rows).read(job), rows);
+    return new Input(job, new JobReader(rows).read(job), rows);
   }
 
   /** A job, the file it was read from and the catalogue its names are from. */
-  record Input(String file, Job job, Catalogue catalogue) {
+  record Input(Path file, Job job, Catalogue catalogue) {
     /**
      * Works out every part, and {@code work} on it, several side by side; hands the results over in
-     * the job's order. A refusal names the part it came from.
+     * the job's order. A refusal names the place in the file that the part stands at.
      */
     <T> void eachPart(InOrder.Work<PartResult, T> work, InOrder.Taker<T> taker) throws Exception {
       PatternEngine engine = new PatternEngine(catalogue);
@@ -47,15 +47,8 @@ final class JobOptions {
       try {
         return engine.run(job.parts().get(part));
       } catch (InputRefused r) {
-        throw r.file().isEmpty()
-            ? new InputRefused(file, 0, place(part, r.path()), r.problem(), r.remedy())
-            : r;
+        throw r.file().isEmpty() ? PartPlace.found(r, file, part, job.parts().get(part).id()) : r;
       }
-    }
-
-    private String place(int part, String within) {
-      String id = job.parts().get(part).id();
-      return "$.parts[" + part + "] (" + id + ")" + (within.isEmpty() ? "" : ", " + within);
     }
   }
 }

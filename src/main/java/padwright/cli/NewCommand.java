@@ -119,7 +119,8 @@ final class NewCommand implements Callable<Integer> {
     StringBuilder said = new StringBuilder();
     String name = job.parts().get(0).name();
     said.append(name).append(file == null ? "" : ", written to " + file).append('\n');
-    said.append("\n  Taken because it was not given\n").append(FiguresText.table(taken));
+    said.append("\n  Taken because it was not given\n")
+        .append(FiguresText.table(taken, new JobLengths(job.units())));
     if (file == null) {
       // The job alone on standard output, so that it can be sent into a file.
       streams.err().print(said);

@@ -4,10 +4,11 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
@@ -54,9 +55,23 @@ final class OutputFolder implements Closeable {
       home = home.getParent();
     }
     if (home == null || !Files.isDirectory(home)) {
-      throw new NotDirectoryException(String.valueOf(home));
+      throw new FileSystemException(
+          folder.toString(), null, home + " is a file, not a folder. Choose another name");
     }
-    return new OutputFolder(target, hiddenIn(home));
+    try {
+      return new OutputFolder(target, hiddenIn(home));
+    } catch (FileSystemException e) {
+      // Says what the maker asked for; the hidden folder is nothing to them.
+      String why =
+          e instanceof AccessDeniedException ? "you may not write" : "no folder can be made";
+      FileSystemException said =
+          new FileSystemException(
+              folder.toString(),
+              null,
+              why + " in " + home + ". Choose another folder or change its permissions");
+      said.initCause(e);
+      throw said;
+    }
   }
 
   private static Path hiddenIn(Path home) throws IOException {
@@ -75,13 +90,21 @@ final class OutputFolder implements Closeable {
 
   /** Writes a text; {@code name} may have folders in it. Several threads may write. */
   void write(String name, String text) throws IOException {
-    Files.writeString(place(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    try {
+      Files.writeString(place(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    } catch (FileSystemException e) {
+      throw inTarget(e);
+    }
   }
 
   /** Opens a new file. */
   OutputStream open(String name) throws IOException {
-    return new BufferedOutputStream(
-        Files.newOutputStream(place(name), StandardOpenOption.CREATE_NEW));
+    try {
+      return new BufferedOutputStream(
+          Files.newOutputStream(place(name), StandardOpenOption.CREATE_NEW));
+    } catch (FileSystemException e) {
+      throw inTarget(e);
+    }
   }
 
   private Path place(String name) throws IOException {
@@ -102,7 +125,24 @@ final class OutputFolder implements Closeable {
    * @throws IOException where it cannot be written; the folder is then as it was
    */
   Outcome commit(boolean replace) throws IOException {
-    return new Placement(stage, target).run(replace);
+    try {
+      return new Placement(stage, target).run(replace);
+    } catch (FileSystemException e) {
+      throw inTarget(e);
+    }
+  }
+
+  /** The same fault with the file's place in the folder asked for, not in the hidden one. */
+  private FileSystemException inTarget(FileSystemException e) {
+    if (e.getFile() == null || !Path.of(e.getFile()).startsWith(stage)) {
+      return e;
+    }
+    Path place = target.resolve(stage.relativize(Path.of(e.getFile())));
+    String why = e.getReason() == null ? "it could not be written" : e.getReason();
+    FileSystemException said =
+        new FileSystemException(place.toString(), null, why + ". Choose another folder");
+    said.initCause(e);
+    return said;
   }
 
   @Override

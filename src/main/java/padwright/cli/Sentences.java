@@ -35,9 +35,13 @@ final class Sentences {
     };
   }
 
-  /** A finding in sentences: what is the matter, what to do, where the limit comes from. */
-  static String finding(Finding f) {
-    StringBuilder s = new StringBuilder(closed(f.message()));
+  /**
+   * A finding in sentences: what is the matter, what to do, where the limit comes from.
+   *
+   * @param beside its numbers in other units, a sentence with a space before it; may be empty
+   */
+  static String finding(Finding f, String beside) {
+    StringBuilder s = new StringBuilder(closed(f.message())).append(beside);
     if (!f.remedy().isBlank()) {
       s.append(' ').append(closed(f.remedy()));
     }

@@ -36,6 +36,6 @@ final class WriteFailure {
       return (f.getReason() == null ? "it is there already" : f.getReason())
           + ". Choose another name";
     }
-    return f.getReason() == null ? "it could not be written" : f.getReason();
+    return f.getReason() == null ? "it could not be written. Choose another folder" : f.getReason();
   }
 }

@@ -31,6 +31,12 @@ final class CornerChooser {
   /** Notches stand about this far apart on the outline, mm; own choice. */
   static final double NOTCH_SPACING = 25;
 
+  /** Clips along a hollow curve stand about this far apart, mm; common practice, no source. */
+  static final double CLIP_SPACING = 15;
+
+  /** A clip ends this far past the back arris, mm, so that none shows on the wall; own choice. */
+  static final double CLIP_TIP = 6;
+
   private final Kind kind;
   private final Side front;
   private final double leastWidth;
@@ -62,7 +68,63 @@ final class CornerChooser {
   }
 
   CornerChoice choose(CornerSite site, Treatment asked, String endSides) {
+    if (site.hollow()) {
+      return hollow(site, asked);
+    }
     return site.sharp() ? sharp(site, asked, endSides) : rounded(site, asked);
+  }
+
+  /**
+   * Where the outline is hollow the covering lacks length: a sharp corner takes a gusset, and along
+   * a curve the turn-under is clipped and the wall stretched.
+   */
+  private CornerChoice hollow(CornerSite site, Treatment asked) {
+    Treatment take = site.sharp() ? Treatment.GUSSET : Treatment.CLIPS;
+    String refused =
+        asked == Treatment.AUTO || asked == take
+            ? ""
+            : words(asked) + " takes up covering, and at a hollow place there is too little";
+    if (site.sharp()) {
+      double lack = -2 * Math.tan(site.turn() / 2) * (path.backStart() - wallOut());
+      return new CornerChoice(
+          take,
+          Fold.GUSSET,
+          0,
+          0,
+          0,
+          text("the corner is hollow and the covering opens %.0f there", lack),
+          refused);
+    }
+    double needed = stretchNeeded(site);
+    int clips = (int) Math.ceil(-site.turn() * site.mostRadius() / CLIP_SPACING - 1e-9);
+    String reason =
+        Double.isInfinite(needed)
+            ? text(
+                "the curve is hollow, its radius of %.0f no more than the wall", site.leastRadius())
+            : text("the curve is hollow: the wall stretches %.1f %%", 100 * needed);
+    return new CornerChoice(take, Fold.NONE, 0, 0, Math.max(1, clips), reason, refused);
+  }
+
+  private double wallOut() {
+    return path.out(Math.min(path.backStart(), path.wallEnd()));
+  }
+
+  /**
+   * How far the covering must stretch along a hollow curve, a fraction of its length: the most of
+   * (r - x(s)) / (r - s) - 1 down to the tips of its clips; infinite where no flat covering is
+   * left.
+   */
+  double stretchNeeded(CornerSite site) {
+    double worst = 0;
+    for (double s : path.breaks(8)) {
+      worst = Math.max(worst, stretchAt(site, s));
+    }
+    return Math.max(worst, stretchAt(site, path.backStart() + CLIP_TIP));
+  }
+
+  private double stretchAt(CornerSite site, double s) {
+    double flat = site.leastRadius() - s;
+    return flat <= 0 ? Double.POSITIVE_INFINITY : (site.leastRadius() - path.out(s)) / flat - 1;
   }
 
   /**

@@ -26,6 +26,8 @@ import padwright.geometry.Vec2;
  * @param layersFirst most layers on the wall of the side before the corner
  * @param layersSecond most layers on the wall of the side after it
  * @param flapStrain worst strain of a folded flap that is out of sight, 0 where it lies flat
+ * @param stretchNeeded how far the covering stretches along a hollow curve, a fraction; infinite
+ *     where it cannot
  */
 public record CornerPlan(
     String name,
@@ -44,7 +46,8 @@ public record CornerPlan(
     double easeNeeded,
     int layersFirst,
     int layersSecond,
-    double flapStrain) {
+    double flapStrain,
+    double stretchNeeded) {
   public CornerPlan {
     folds = List.copyOf(folds);
   }

@@ -9,17 +9,16 @@ import padwright.geometry.Vec2;
 import padwright.shape.Outlines;
 
 /**
- * A place where the outline turns: a sharp corner between two segments, or a chain of arcs that
- * join smoothly. A round outline is one chain that closes on itself.
+ * A place where a base outline turns: a sharp corner, or a chain of arcs that turn the same way and
+ * run smoothly into each other. Where it turns outwards the covering has too much, where it is
+ * hollow too little.
  *
- * @param name such as "front left", or "rim" for a closed chain
- * @param first index of the segment before a sharp corner, or of the first arc of a chain
- * @param arcs how many arcs the chain has, 0 for a sharp corner
- * @param turn angle turned, radians
- * @param leastRadius of its arcs, 0 = sharp
- * @param mostRadius of its arcs
- * @param before name of the side before it
- * @param after name of the side after it
+ * @param first the segment before a sharp corner, or the first arc of a chain
+ * @param arcs number of arcs, 0 for a sharp corner
+ * @param turn in all, radians; negative where the outline is hollow
+ * @param before which of the four sides the outline faces before it
+ * @param after the same after it
+ * @param over names of the segments before and after it
  * @param apex the corner, or the middle of the chain
  */
 record CornerSite(
@@ -31,10 +30,17 @@ record CornerSite(
     double mostRadius,
     String before,
     String after,
+    List<String> over,
     Vec2 apex) {
+  /** A joint that turns less, radians (3 degrees), is no corner: the covering gives there. */
+  static final double CORNER = 0.05;
 
   boolean sharp() {
     return arcs == 0;
+  }
+
+  boolean hollow() {
+    return turn < 0;
   }
 
   boolean closed() {
@@ -46,42 +52,71 @@ record CornerSite(
     List<Segment> segments = outline.segments();
     int n = segments.size();
     List<CornerSite> sites = new ArrayList<>();
-    int start = 0;
-    while (start < n && segments.get(start).isArc()) {
-      start++;
-    }
+    int start = start(segments);
     if (start == n) {
       return List.of(chain(outline, names, 0, n));
     }
-    for (int k = 0; k < n; k++) {
+    int k = 0;
+    while (k < n) {
       int i = (start + k) % n;
-      Segment here = segments.get(i);
-      Segment next = segments.get((i + 1) % n);
-      if (here.isArc()) {
-        if (!segments.get((i + n - 1) % n).isArc()) {
-          int count = 1;
-          while (segments.get((i + count) % n).isArc()) {
-            count++;
-          }
-          sites.add(chain(outline, names, i, count));
+      int count = 0;
+      if (segments.get(i).isArc()) {
+        count = 1;
+        while (k + count < n && goesOn(segments, (start + k + count - 1) % n)) {
+          count++;
         }
-      } else if (!next.isArc() && angle(here, next) > Offset.SMOOTH) {
-        String before = names.get(i);
-        String after = names.get((i + 1) % n);
-        sites.add(
-            new CornerSite(
-                Outlines.cornerName(before, after),
-                i,
-                0,
-                angle(here, next),
-                0,
-                0,
-                before,
-                after,
-                here.end()));
+        sites.add(chain(outline, names, i, count));
       }
+      int last = (start + k + Math.max(1, count) - 1) % n;
+      double turn = angle(segments.get(last), segments.get((last + 1) % n));
+      if (Math.abs(turn) > CORNER) {
+        sites.add(corner(outline, names, last, turn));
+      }
+      k += Math.max(1, count);
     }
     return sites;
+  }
+
+  /** A segment that no chain runs on into: the first line, or an arc; n where all is one chain. */
+  private static int start(List<Segment> segments) {
+    int n = segments.size();
+    for (int i = 0; i < n; i++) {
+      if (!segments.get(i).isArc()) {
+        return i;
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      if (!goesOn(segments, (i + n - 1) % n)) {
+        return i;
+      }
+    }
+    return n;
+  }
+
+  /** Whether segment i and the next are arcs of one chain. */
+  private static boolean goesOn(List<Segment> segments, int i) {
+    Segment a = segments.get(i);
+    Segment b = segments.get((i + 1) % segments.size());
+    return a.isArc() && b.isArc() && a.bulge() * b.bulge() > 0 && Math.abs(angle(a, b)) <= CORNER;
+  }
+
+  private static CornerSite corner(Path outline, List<String> names, int i, double turn) {
+    int n = names.size();
+    Segment here = outline.segments().get(i);
+    Segment next = outline.segments().get((i + 1) % n);
+    String before = names.get(i);
+    String after = names.get((i + 1) % n);
+    return new CornerSite(
+        Outlines.cornerName(before, after),
+        i,
+        0,
+        turn,
+        0,
+        0,
+        Outlines.facing(before, here),
+        Outlines.facing(after, next),
+        List.of(before, after),
+        here.end());
   }
 
   private static CornerSite chain(Path outline, List<String> names, int first, int count) {
@@ -97,12 +132,26 @@ record CornerSite(
       most = Math.max(most, s.radius());
     }
     boolean closed = count == n;
-    String before = closed ? names.get(first) : names.get((first + n - 1) % n);
-    String after = closed ? names.get(first) : names.get((first + count) % n);
-    String name = closed ? "rim" : Outlines.cornerName(before, after);
+    int previous = closed ? first : (first + n - 1) % n;
+    int next = closed ? first : (first + count) % n;
+    String before = Outlines.facing(names.get(previous), segments.get(previous));
+    String after = Outlines.facing(names.get(next), segments.get(next));
+    String own = names.get(first);
+    boolean plain = Outlines.SIDES.contains(names.get(previous));
+    String name = closed ? "rim" : plain ? Outlines.cornerName(before, after) : own;
     Segment middle = segments.get((first + count / 2) % n);
     Vec2 apex = count % 2 == 1 ? middle.pointAt(0.5) : middle.start();
-    return new CornerSite(name, first, count, turn, least, most, before, after, apex);
+    return new CornerSite(
+        name,
+        first,
+        count,
+        turn,
+        least,
+        most,
+        before,
+        after,
+        List.of(names.get(previous), names.get(next)),
+        apex);
   }
 
   private static double angle(Segment a, Segment b) {

@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
+import padwright.geometry.Crossings;
+import padwright.geometry.Intersections;
+import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.shape.Outlines;
 import padwright.shape.PadShape;
 import padwright.shape.TautPath;
 
@@ -19,8 +23,14 @@ import padwright.shape.TautPath;
  * surplus is the turn times (s - x(s)), by the Gauss-Bonnet theorem.
  */
 public final class CoverDeveloper {
+  /** A hollow's line is drawn down to this radius, mm; a knife cannot follow a smaller one. */
+  private static final double LEAST_RADIUS = 1;
+
   private final PadShape shape;
   private final TautPath path;
+  private final boolean convex;
+  private final Path outline;
+  private final List<String> names;
   private final List<CornerSite> sites;
   private final List<CornerChoice> choices;
   private final Skeleton skeleton;
@@ -43,7 +53,14 @@ public final class CoverDeveloper {
     this.shape = shape;
     this.path = shape.section().taut();
     this.reliefStop = reliefStop;
-    sites = CornerSite.of(shape.outline(), shape.sideNames());
+    convex = Offset.convex(shape.outline());
+    Outlines.Named named =
+        convex
+            ? new Outlines.Named(shape.outline(), shape.sideNames())
+            : HollowCorners.sharpened(shape.outline(), shape.sideNames(), path.developed());
+    outline = named.path();
+    names = named.names();
+    sites = CornerSite.of(outline, names);
     double length = shape.length();
     double width = shape.width();
     chooser =
@@ -58,11 +75,15 @@ public final class CoverDeveloper {
               : treatments.get(Math.floorMod(order(sites.get(i)), treatments.size()));
       choices.add(chooser.choose(sites.get(i), asked, ends));
     }
-    skeleton =
-        new SkeletonBuilder(shape.outline(), shape.sideNames(), sites, choices, front).build();
+    skeleton = new SkeletonBuilder(outline, names, sites, choices, front).build();
   }
 
   private static int order(CornerSite site) {
+    int space = site.name().indexOf(' ');
+    if (site.name().startsWith("point ") || site.name().startsWith("side ")) {
+      // The corners of a free outline are named in the order of its points.
+      return Integer.parseInt(site.name().substring(space + 1)) - 1;
+    }
     return switch (site.name()) {
       case "front right" -> 1;
       case "back right" -> 2;
@@ -101,12 +122,58 @@ public final class CoverDeveloper {
     for (int i = 0; i < sites.size(); i++) {
       corners.add(corner(i));
     }
-    return new CoverPlan(line(d), line(d + grip), perSide, turnUnder, corners, skeleton);
+    Path trim = line(d);
+    Path cut = line(d + grip);
+    boolean overlaps = overlaps(trim) || overlaps(cut);
+    if (overlaps) {
+      // Only the outside of the blank can be drawn; the finding says that it cannot be made so.
+      trim = plain(d);
+      cut = plain(d + grip);
+    }
+    List<Gusset> gussets = new ArrayList<>();
+    List<Path> clips = new ArrayList<>();
+    for (int i = 0; i < sites.size() && !overlaps; i++) {
+      if (choices.get(i).fold() == Fold.GUSSET) {
+        gussets.add(Gusset.of(sites.get(i).name(), frame(i), path, grip));
+      } else if (choices.get(i).treatment() == Treatment.CLIPS) {
+        clips(clips, i, d + grip);
+      }
+    }
+    return new CoverPlan(
+        trim, cut, perSide, turnUnder, corners, skeleton, gussets, clips, overlaps);
+  }
+
+  /** Convex outlines have a line that cannot meet itself. */
+  private boolean overlaps(Path line) {
+    return !convex && (line.signedArea() < 0 || Crossings.first(line).isPresent());
+  }
+
+  /** The outline moved out, without any cut. */
+  private Path plain(double edge) {
+    return Offset.by(outline, edge).orElse(outline);
+  }
+
+  /** The clips of a hollow curve: from past the arris to the cut line. */
+  private void clips(List<Path> clips, int site, double edge) {
+    CornerSite s = sites.get(site);
+    int n = outline.segments().size();
+    for (int k = 0; k < s.arcs(); k++) {
+      Segment arc = outline.segments().get((s.first() + k) % n);
+      double tip = path.backStart() + CornerChooser.CLIP_TIP;
+      double most = Math.min(edge, arc.radius() - CornerChooser.CLIP_TIP);
+      int count =
+          Math.max(1, (int) Math.round(choices.get(site).notches() * arc.sweep() / s.turn()));
+      for (int j = 0; j < count && most > tip; j++) {
+        Vec2 out = arc.directionAt((j + 0.5) / count).right();
+        Vec2 at = arc.pointAt((j + 0.5) / count);
+        clips.add(Path.line(at.along(out, tip), at.along(out, most)));
+      }
+    }
   }
 
   /** The closed line at path length {@code edge} beyond the outline, with its relief cuts. */
   public Path line(double edge) {
-    List<Segment> segments = shape.outline().segments();
+    List<Segment> segments = outline.segments();
     int n = segments.size();
     List<List<Vec2>> joints = new ArrayList<>();
     for (int i = 0; i < n; i++) {
@@ -118,13 +185,7 @@ public final class CoverDeveloper {
       List<Vec2> from = joints.get((i + n - 1) % n);
       List<Vec2> to = joints.get(i);
       if (s.isArc()) {
-        int site = siteOf(i);
-        if (choices.get(site).notches() == 0) {
-          double facing = s.directionAt(0).right().angle();
-          out.add(Segment.arc(s.centre(), s.radius() + edge, facing, facing + s.sweep()));
-        } else if (sites.get(site).first() == i) {
-          out.addAll(notched(site, edge));
-        }
+        arc(out, i, edge, from.get(from.size() - 1), to.get(0));
       } else {
         add(out, from.get(from.size() - 1), to.get(0));
       }
@@ -135,6 +196,53 @@ public final class CoverDeveloper {
     return new Path(out, true);
   }
 
+  /** A rounding's or hollow's part of the line, joined to the points before and after it. */
+  private void arc(List<Segment> out, int i, double edge, Vec2 from, Vec2 to) {
+    Segment s = outline.segments().get(i);
+    int site = siteOf(i);
+    if (choices.get(site).notches() > 0 && !sites.get(site).hollow()) {
+      if (sites.get(site).first() == i) {
+        List<Segment> notched = notched(site, edge);
+        add(out, from, notched.get(0).start());
+        out.addAll(notched);
+      }
+      int last = (sites.get(site).first() + sites.get(site).arcs() - 1) % names.size();
+      if (last == i) {
+        add(out, out.get(out.size() - 1).end(), to);
+      }
+      return;
+    }
+    double left = s.radius() + Math.signum(s.bulge()) * edge;
+    if (left < LEAST_RADIUS) {
+      add(out, from, to);
+      return;
+    }
+    Vec2 c = s.centre();
+    double k = left / s.radius();
+    Vec2 a = c.plus(s.start().minus(c).times(k));
+    Vec2 b = c.plus(s.end().minus(c).times(k));
+    Segment moved = new Segment(a, b, s.bulge());
+    // At a hollow joint the arc ends where it meets its neighbour, else it runs on to the joint.
+    Vec2 start = onArc(moved, from) ? from : a;
+    Vec2 end = onArc(moved, to) ? to : b;
+    add(out, from, start);
+    double sweep = s.sweep();
+    if (start != a || end != b) {
+      sweep = turned(start.minus(c), end.minus(c), s.sweep());
+    }
+    out.add(new Segment(start, end, Math.tan(sweep / 4)));
+    add(out, end, to);
+  }
+
+  private static boolean onArc(Segment arc, Vec2 p) {
+    return arc.distanceTo(p) < 1e-6;
+  }
+
+  private static double turned(Vec2 from, Vec2 to, double like) {
+    double turn = Math.atan2(from.cross(to), from.dot(to));
+    return turn * like < 0 ? turn + Math.signum(like) * 2 * Math.PI : turn;
+  }
+
   private static void add(List<Segment> out, Vec2 a, Vec2 b) {
     if (a.distance(b) > 1e-9) {
       out.add(Segment.line(a, b));
@@ -143,20 +251,55 @@ public final class CoverDeveloper {
 
   /** The points of the cut line between segment i and the next. */
   private List<Vec2> joint(int i, double edge) {
-    Segment s = shape.outline().segments().get(i);
+    Segment s = outline.segments().get(i);
+    Segment next = outline.segments().get((i + 1) % outline.segments().size());
+    Vec2 u = s.directionAt(1);
+    Vec2 v = next.directionAt(0);
+    double turn = Math.atan2(u.cross(v), u.dot(v));
+    if (Math.abs(turn) <= Offset.SMOOTH) {
+      return List.of(s.end().along(u.right(), edge));
+    }
+    CornerFrame f = CornerFrame.of(s.end(), u, v);
+    if (turn < 0) {
+      return List.of(hollowJoint(s, next, f, edge));
+    }
     for (int k = 0; k < sites.size(); k++) {
-      CornerSite site = sites.get(k);
-      if (site.sharp() && site.first() == i) {
-        Segment next = shape.outline().segments().get((i + 1) % shape.outline().segments().size());
-        CornerFrame f = CornerFrame.of(s.end(), s.directionAt(1), next.directionAt(0));
+      if (sites.get(k).sharp() && sites.get(k).first() == i) {
         return CornerCut.line(f, choices.get(k).fold(), path, reliefStop, edge);
       }
     }
-    return List.of(s.end().along(s.directionAt(1).right(), edge));
+    return List.of(f.flat(true, edge * f.mitre(), edge));
+  }
+
+  /** Where the lines of two sides cross short of a hollow corner. */
+  private static Vec2 hollowJoint(Segment a, Segment b, CornerFrame f, double edge) {
+    Vec2 straight = f.flat(true, edge * f.mitre(), edge);
+    Vec2 best = straight;
+    if (a.isArc() || b.isArc()) {
+      double nearest = Double.POSITIVE_INFINITY;
+      for (Segment p : moved(a, edge)) {
+        for (Segment q : moved(b, edge)) {
+          for (Vec2 at : Intersections.between(p, q)) {
+            if (at.distance(f.apex()) < nearest) {
+              nearest = at.distance(f.apex());
+              best = at;
+            }
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private static List<Segment> moved(Segment s, double edge) {
+    Vec2 from = s.start().along(s.directionAt(0).right(), edge);
+    Vec2 to = s.end().along(s.directionAt(1).right(), edge);
+    boolean gone = s.isArc() && s.radius() + Math.signum(s.bulge()) * edge < LEAST_RADIUS;
+    return gone ? List.of() : List.of(new Segment(from, to, s.bulge()));
   }
 
   private int siteOf(int segment) {
-    int n = shape.outline().segments().size();
+    int n = outline.segments().size();
     for (int k = 0; k < sites.size(); k++) {
       CornerSite site = sites.get(k);
       if (!site.sharp() && Math.floorMod(segment - site.first(), n) < site.arcs()) {
@@ -170,9 +313,9 @@ public final class CoverDeveloper {
   private List<Segment> notched(int site, double edge) {
     CornerSite s = sites.get(site);
     List<Segment> arcs = new ArrayList<>();
-    int n = shape.outline().segments().size();
+    int n = outline.segments().size();
     for (int k = 0; k < s.arcs(); k++) {
-      arcs.add(shape.outline().segments().get((s.first() + k) % n));
+      arcs.add(outline.segments().get((s.first() + k) % n));
     }
     double tip = path.backStart() + CornerCut.JOINED;
     double d = path.developed();
@@ -188,7 +331,11 @@ public final class CoverDeveloper {
     int layers = 1;
     int first = 1;
     int second = 1;
-    if (site.sharp()) {
+    if (choice.fold() == Fold.GUSSET) {
+      // The gusset's seam allowances lie under the covering on both walls.
+      first = 2;
+      second = 2;
+    } else if (site.sharp()) {
       first = choice.fold() == Fold.SINGLE_SECOND_OVER ? 1 : 3;
       second = choice.fold() == Fold.SINGLE_FIRST_OVER ? 1 : 3;
     } else if (choice.pleats() > 0) {
@@ -200,9 +347,12 @@ public final class CoverDeveloper {
       second = layers;
     }
     boolean relief = choice.fold().single() && site.sharp();
-    String over = !relief ? "" : choice.fold().firstOver() ? site.before() : site.after();
+    String over = !relief ? "" : site.over().get(choice.fold().firstOver() ? 0 : 1);
     double ease =
-        choice.pleats() > 0 || site.sharp() ? 0 : chooser.easeNeeded(site, choice.notches() > 0);
+        choice.pleats() > 0 || site.sharp() || site.hollow()
+            ? 0
+            : chooser.easeNeeded(site, choice.notches() > 0);
+    double stretch = site.hollow() && !site.sharp() ? chooser.stretchNeeded(site) : 0;
     return new CornerPlan(
         site.name(),
         choice.treatment(),
@@ -220,11 +370,12 @@ public final class CoverDeveloper {
         ease,
         first,
         second,
-        site.sharp() ? FlapStrain.of(frame(i), path) : 0);
+        site.sharp() && !site.hollow() ? FlapStrain.of(frame(i), path) : 0,
+        stretch);
   }
 
   private CornerFrame frame(int site) {
-    List<Segment> segments = shape.outline().segments();
+    List<Segment> segments = outline.segments();
     int i = sites.get(site).first();
     return CornerFrame.of(
         segments.get(i).end(),
@@ -236,13 +387,12 @@ public final class CoverDeveloper {
   private List<CornerPlan.Fold> folds(int site) {
     List<CornerPlan.Fold> folds = new ArrayList<>();
     for (int i = 0; i < skeleton.elements().size(); i++) {
-      if (skeleton.elements().get(i) instanceof Skeleton.Side side
-          && side.corner() == site
-          && side.after() != Fold.NONE) {
+      Skeleton.Element e = skeleton.elements().get(i);
+      if (e.corner() == site && e.after() != Fold.NONE && e.after() != Fold.GUSSET) {
         folds.addAll(
             CornerFolds.of(
                 skeleton.frame(i),
-                side.after(),
+                e.after(),
                 path,
                 sites.get(site).sharp() ? reliefStop : Double.POSITIVE_INFINITY));
       }

@@ -72,15 +72,16 @@ public record Facet(
   /**
    * A rounding over which the covering is eased: the flat point at angle theta and distance rho
    * from the centre lies at the same angle, as far out and as high as the section's path is at path
-   * length rho - radius. Lengths round the corner are not kept.
+   * length rho - radius; in a hollow at radius - rho. Lengths round the corner are not kept.
    */
-  public record Eased(Vec2 centre, double radius, padwright.shape.TautPath path)
+  public record Eased(Vec2 centre, double radius, boolean hollow, padwright.shape.TautPath path)
       implements Surface {
     @Override
     public Vec3 at(Vec2 flat) {
       Vec2 v = flat.minus(centre);
-      Vec2 xz = path.at(v.length() - radius);
-      Vec2 p = centre.along(v.unit(), Math.max(0, radius + xz.x()));
+      Vec2 xz = path.at(hollow ? radius - v.length() : v.length() - radius);
+      double away = hollow ? radius - xz.x() : radius + xz.x();
+      Vec2 p = centre.along(v.unit(), Math.max(0, away));
       return new Vec3(p.x(), p.y(), xz.y());
     }
 

@@ -50,7 +50,7 @@ public final class FacetMaker {
       if (e instanceof Side side) {
         maker.strip(i, side);
       } else if (e instanceof Sweep sweep) {
-        maker.sweep(sweep);
+        maker.sweep(i, sweep);
       }
     }
     return List.copyOf(maker.facets);
@@ -124,11 +124,11 @@ public final class FacetMaker {
       Frame frame = new Frame(side.flat(0, band.pieceStart), side.along(), side.along().right());
       add(
           side.name() + " " + band.name,
-          polygon,
+          ownSide(i, polygon),
           surface(side, band, frame, true),
           over ? 3 : 1,
           Sense.OUTWARD);
-      if (side.after() != Fold.NONE) {
+      if (side.after() != Fold.NONE && side.after() != Fold.GUSSET) {
         flaps(i, side, band);
       }
     }
@@ -179,7 +179,8 @@ public final class FacetMaker {
   /** The two halves of a corner's surplus, each within one band of the section. */
   private void flaps(int i, Side side, Band band) {
     CornerFrame f = skeleton.frame(i);
-    Side next = (Side) skeleton.next(i);
+    Element after = skeleton.next(i);
+    Side next = after instanceof Sweep sweep ? SweepFacets.tangentAtStart(sweep) : (Side) after;
     boolean exact = exact(f, side.after(), band);
     for (boolean first : new boolean[] {true, false}) {
       List<Vec2> region = new ArrayList<>();
@@ -318,28 +319,33 @@ public final class FacetMaker {
     return axis.times(2 * v.dot(axis)).minus(v);
   }
 
-  private void sweep(Sweep sweep) {
-    int parts = Math.max(1, (int) Math.ceil(sweep.turn() / (Math.PI / 64)));
-    for (int k = 0; k < parts; k++) {
-      double a = sweep.fromAngle() + sweep.turn() * k / parts;
-      double b = sweep.fromAngle() + sweep.turn() * (k + 1) / parts;
-      for (Band band : bands()) {
-        List<Vec2> region = new ArrayList<>();
-        double r0 = Math.max(0, sweep.radius() + band.from);
-        double r1 = sweep.radius() + band.to;
-        double wide = 1 / Math.cos((b - a) / 2);
-        region.add(sweep.centre().along(Vec2.polar(a), r0));
-        region.add(sweep.centre().along(Vec2.polar(a), r1 * wide));
-        region.add(sweep.centre().along(Vec2.polar(b), r1 * wide));
-        region.add(sweep.centre().along(Vec2.polar(b), r0));
+  private void sweep(int i, Sweep sweep) {
+    for (Band band : bands()) {
+      for (List<Vec2> region : SweepFacets.regions(sweep, band.from, band.to)) {
         add(
             sweep.name() + " " + band.name,
-            Polygons.inside(cut, anticlockwise(region)),
-            new Facet.Eased(sweep.centre(), sweep.radius(), path),
+            ownSide(i, Polygons.inside(cut, anticlockwise(region))),
+            new Facet.Eased(sweep.centre(), sweep.radius(), sweep.hollow(), path),
             1,
             Sense.OUTWARD);
       }
+      if (sweep.after() != Fold.NONE && sweep.after() != Fold.GUSSET) {
+        flaps(i, SweepFacets.tangent(sweep), band);
+      }
     }
+  }
+
+  /** What of a strip lies on its own side of the slits beside it. */
+  private List<Vec2> ownSide(int i, List<Vec2> polygon) {
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    List<Vec2> own = polygon;
+    if (skeleton.elements().get(i).after() == Fold.GUSSET) {
+      own = Gusset.beforeSlit(own, skeleton.frame(i), true);
+    }
+    if (skeleton.elements().get(before).after() == Fold.GUSSET) {
+      own = Gusset.beforeSlit(own, skeleton.frame(before), false);
+    }
+    return own;
   }
 
   private void add(String name, List<Vec2> polygon, Facet.Surface surface, int layer, Sense sense) {

@@ -9,7 +9,9 @@ public enum Fold {
   /** One pleat; the strip of the side after the corner lies on top. */
   SINGLE_SECOND_OVER,
   /** Two pleats that meet on the arris. */
-  DOUBLE;
+  DOUBLE,
+  /** A hollow corner: slit along the bisector and a gusset let in. */
+  GUSSET;
 
   boolean single() {
     return this == SINGLE_FIRST_OVER || this == SINGLE_SECOND_OVER;

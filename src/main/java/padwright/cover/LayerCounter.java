@@ -56,7 +56,7 @@ public final class LayerCounter {
       if (e instanceof Side side) {
         layers += onSide(i, side, place);
       } else if (e instanceof Sweep sweep) {
-        layers += onSweep(sweep, place);
+        layers += onSweep(i, sweep, place);
       }
     }
     return layers;
@@ -86,17 +86,39 @@ public final class LayerCounter {
     int layers = 0;
     double start = edge(Math.floorMod(i - 1, n), s);
     double end = edge(i, s);
-    if (t >= -start && t <= length[i] + end && covered(flat(i, side, t, s))) {
+    // Past the slit of a hollow corner the flat covering belongs to the other side.
+    if (t >= -start && t <= length[i] + end && ownSide(i, t, s) && covered(flat(i, side, t, s))) {
       layers++;
     }
-    if (side.after() != Fold.NONE) {
-      layers += flaps(skeleton.frame(i), side.after(), true, t - length[i], s);
+    return layers
+        + atCorner(i, true, t - length[i], s)
+        + atCorner(Math.floorMod(i - 1, n), false, -t, s);
+  }
+
+  /** What a corner's fold or gusset adds over the back of one of its sides. */
+  private int atCorner(int corner, boolean first, double past, double s) {
+    Fold fold = skeleton.elements().get(corner).after();
+    if (fold == Fold.NONE) {
+      return 0;
     }
-    if (skeleton.previous(i).after() != Fold.NONE) {
-      int before = Math.floorMod(i - 1, n);
-      layers += flaps(skeleton.frame(before), skeleton.previous(i).after(), false, -t, s);
+    CornerFrame f = skeleton.frame(corner);
+    if (fold == Fold.GUSSET) {
+      // Beside the seam of a gusset its own layer and two allowances lie on the turn-under.
+      double fromSlit = s * f.mitre() - past;
+      return fromSlit >= 0 && fromSlit < 2 * Gusset.ALLOWANCE ? 2 : 0;
     }
-    return layers;
+    return flaps(f, fold, first, past, s);
+  }
+
+  private boolean ownSide(int i, double t, double s) {
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    boolean afterSlit =
+        skeleton.elements().get(before).after() != Fold.GUSSET
+            || -t <= s * skeleton.frame(before).mitre();
+    boolean beforeSlit =
+        skeleton.elements().get(i).after() != Fold.GUSSET
+            || t - length[i] <= s * skeleton.frame(i).mitre();
+    return afterSlit && beforeSlit;
   }
 
   private Vec2 flat(int i, Side side, double t, double s) {
@@ -152,16 +174,35 @@ public final class LayerCounter {
     return layers;
   }
 
-  private int onSweep(Sweep sweep, Vec2 place) {
-    Vec2 v = place.minus(sweep.centre());
-    double into = v.angle() - sweep.fromAngle();
-    into -= 2 * Math.PI * Math.floor(into / (2 * Math.PI));
-    double in = sweep.radius() - v.length();
-    if (into > sweep.turn() || in < 0) {
+  private int onSweep(int i, Sweep sweep, Vec2 place) {
+    double in = -sweep.out(place);
+    if (in < 0) {
       return 0;
     }
     double s = level(in);
-    Vec2 flat = sweep.centre().along(v.unit(), sweep.radius() + s);
-    return covered(flat) ? 1 : 0;
+    if (s > furthest + CornerCut.JOINED) {
+      return 0;
+    }
+    int layers = 0;
+    double angle = sweep.angle(place);
+    if (sweep.into(angle) <= Math.abs(sweep.turn())
+        && sweep.radiusAt(s) > 0
+        && covered(sweep.flat(angle, s))) {
+      layers++;
+    }
+    // At a sharp end the corner lies as it does beside a side that touches the curve there.
+    Vec2 past = place.minus(sweep.end());
+    double toEnd = past.dot(sweep.directionAtEnd());
+    if (sweep.after() != Fold.NONE && Math.abs(toEnd) < furthest) {
+      layers += atCorner(i, true, toEnd, level(past.dot(sweep.directionAtEnd().left())));
+    }
+    Vec2 start = sweep.flat(sweep.fromAngle(), 0);
+    double fromStart = place.minus(start).dot(sweep.directionAtStart());
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    if (skeleton.elements().get(before).after() != Fold.NONE && Math.abs(fromStart) < furthest) {
+      double deep = place.minus(start).dot(sweep.directionAtStart().left());
+      layers += atCorner(before, false, -fromStart, level(deep));
+    }
+    return layers;
   }
 }

@@ -8,8 +8,8 @@ import padwright.geometry.Vec2;
 
 /**
  * The base outline as the covering takes it: straight sides that are wrapped isometrically, and
- * rounded stretches over which it is eased, in order anticlockwise. A rounded corner that is
- * pleated is a chain of short sides, the flat facets that pleats make.
+ * rounded or hollow stretches over which it is eased or stretched, in order anticlockwise. A
+ * rounded corner that is pleated is a chain of short sides, the flat facets that pleats make.
  */
 public final class Skeleton {
   private final List<Element> elements;
@@ -19,9 +19,9 @@ public final class Skeleton {
     this.elements = List.copyOf(elements);
     frames = new CornerFrame[elements.size()];
     for (int i = 0; i < frames.length; i++) {
-      if (elements.get(i) instanceof Side a && a.after() != Fold.NONE) {
-        Side b = (Side) next(i);
-        frames[i] = CornerFrame.of(a.to(), a.along(), b.along());
+      Element a = elements.get(i);
+      if (a.after() != Fold.NONE) {
+        frames[i] = CornerFrame.of(a.end(), a.directionAtEnd(), next(i).directionAtStart());
       }
     }
   }
@@ -36,13 +36,24 @@ public final class Skeleton {
 
     /** The fold between this element and the next. */
     Fold after();
+
+    /** Index of the corner whose fold follows, -1 where none does. */
+    int corner();
+
+    Vec2 end();
+
+    Vec2 directionAtStart();
+
+    Vec2 directionAtEnd();
+
+    /** The element as a piece of the outline. */
+    Segment segment();
   }
 
   /**
    * A straight side.
    *
    * @param facet part of a pleated rounding
-   * @param corner index of the corner whose fold follows, -1 where none does
    */
   public record Side(String name, Vec2 from, Vec2 to, boolean facet, Fold after, int corner)
       implements Element {
@@ -58,23 +69,109 @@ public final class Skeleton {
       Vec2 along = along();
       return from.along(along, t).along(along.right(), s);
     }
+
+    @Override
+    public Vec2 end() {
+      return to;
+    }
+
+    @Override
+    public Vec2 directionAtStart() {
+      return along();
+    }
+
+    @Override
+    public Vec2 directionAtEnd() {
+      return along();
+    }
+
+    @Override
+    public Segment segment() {
+      return Segment.line(from, to);
+    }
   }
 
   /**
-   * A rounded stretch over which the covering is eased; angles of its outward normal.
+   * A rounded stretch over which the covering is eased, or a hollow one over which it is stretched;
+   * angles of its outward normal, which fall where it is hollow.
    *
-   * @param corner index of the corner it belongs to
+   * @param site index of the turning place it belongs to
    */
   public record Sweep(
-      String name, Vec2 centre, double radius, double fromAngle, double toAngle, int corner)
+      String name,
+      Vec2 centre,
+      double radius,
+      double fromAngle,
+      double toAngle,
+      int site,
+      Fold after,
+      int corner)
       implements Element {
-    @Override
-    public Fold after() {
-      return Fold.NONE;
+    /** A rounding that runs smoothly into what follows. */
+    public Sweep(
+        String name, Vec2 centre, double radius, double fromAngle, double toAngle, int site) {
+      this(name, centre, radius, fromAngle, toAngle, site, Fold.NONE, -1);
     }
 
+    /** Negative where hollow. */
     double turn() {
       return toAngle - fromAngle;
+    }
+
+    boolean hollow() {
+      return toAngle < fromAngle;
+    }
+
+    /** The flat radius at path length s beyond the outline: a hollow's shrinks outwards. */
+    double radiusAt(double s) {
+      return hollow() ? radius - s : radius + s;
+    }
+
+    /** The flat point at an outward normal's angle and a path length beyond the outline. */
+    Vec2 flat(double angle, double s) {
+      return centre.along(Vec2.polar(angle), hollow() ? -radiusAt(s) : radiusAt(s));
+    }
+
+    /** How far beyond the outline a flat point lies. */
+    double out(Vec2 p) {
+      double away = p.distance(centre);
+      return hollow() ? radius - away : away - radius;
+    }
+
+    /** The angle of the outward normal through a flat point. */
+    double angle(Vec2 p) {
+      return hollow() ? centre.minus(p).angle() : p.minus(centre).angle();
+    }
+
+    /** How far into the sweep an angle lies, 0 to 2 pi; over |turn| it lies outside. */
+    double into(double angle) {
+      double a = hollow() ? fromAngle - angle : angle - fromAngle;
+      return a - 2 * Math.PI * Math.floor(a / (2 * Math.PI));
+    }
+
+    /** The angle so far into the sweep. */
+    double at(double into) {
+      return hollow() ? fromAngle - into : fromAngle + into;
+    }
+
+    @Override
+    public Vec2 end() {
+      return flat(toAngle, 0);
+    }
+
+    @Override
+    public Vec2 directionAtStart() {
+      return Vec2.polar(fromAngle).left();
+    }
+
+    @Override
+    public Vec2 directionAtEnd() {
+      return Vec2.polar(toAngle).left();
+    }
+
+    @Override
+    public Segment segment() {
+      return new Segment(flat(fromAngle, 0), flat(toAngle, 0), Math.tan(turn() / 4));
     }
   }
 
@@ -90,17 +187,12 @@ public final class Skeleton {
   Path outline() {
     List<Segment> segments = new ArrayList<>();
     for (Element e : elements) {
-      if (e instanceof Side side) {
-        segments.add(Segment.line(side.from(), side.to()));
-      } else if (e instanceof Sweep sweep) {
-        segments.add(
-            Segment.arc(sweep.centre(), sweep.radius(), sweep.fromAngle(), sweep.toAngle()));
-      }
+      segments.add(e.segment());
     }
     return new Path(segments, true);
   }
 
-  /** The corner after element i; only where a fold follows it, and then both are sides. */
+  /** The corner after element i; only where a fold follows it. */
   CornerFrame frame(int i) {
     return frames[i];
   }

@@ -6,6 +6,7 @@ import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.design.WrappedPad;
+import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -42,57 +43,66 @@ final class SkeletonBuilder {
     int n = segments.size();
     for (int i = 0; i < n; i++) {
       Segment s = segments.get(i);
-      if (!s.isArc()) {
-        int before = siteEndingAt(i);
-        int after = siteStartingAt(i);
-        Vec2 from = pleated(before) ? lastVertex(before) : s.start();
-        Vec2 to = pleated(after) ? vertices(after).get(0) : s.end();
-        Fold fold = after < 0 ? Fold.NONE : choices.get(after).fold();
-        elements.add(new Side(names.get(i), from, to, false, fold, after));
-        if (pleated(after)) {
-          facets(elements, after);
+      int own = siteHolding(i);
+      if (own >= 0) {
+        if (pleated(own)) {
+          if (sites.get(own).first() == i) {
+            facets(elements, own);
+          }
+        } else {
+          sweep(elements, i, own);
         }
-      } else {
-        int site = siteHolding(i);
-        if (!pleated(site)) {
-          sweep(elements, s, names.get(i), site);
-        }
+        continue;
       }
+      int before = siteHolding(Math.floorMod(i - 1, n));
+      int after = siteHolding((i + 1) % n);
+      Vec2 from = joinsPleats(before, i) ? lastVertex(before) : s.start();
+      boolean toPleats = joinsPleats(after, i);
+      Vec2 to = toPleats ? vertices(after).get(0) : s.end();
+      int corner = toPleats ? after : cornerAfter(i);
+      Fold fold = corner < 0 ? Fold.NONE : choices.get(corner).fold();
+      elements.add(new Side(names.get(i), from, to, false, fold, corner));
     }
     return new Skeleton(elements);
+  }
+
+  /** The sharp corner that follows segment i, -1 where none does. */
+  private int cornerAfter(int i) {
+    for (int k = 0; k < sites.size(); k++) {
+      if (sites.get(k).sharp() && sites.get(k).first() == i) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  /** Whether a straight side runs on as the first or the last facet of a pleated rounding. */
+  private boolean joinsPleats(int site, int side) {
+    if (!pleated(site)) {
+      return false;
+    }
+    int n = outline.segments().size();
+    CornerSite s = sites.get(site);
+    boolean before = (side + 1) % n == s.first();
+    Segment line = outline.segments().get(side);
+    Segment arc = outline.segments().get(before ? s.first() : (s.first() + s.arcs() - 1) % n);
+    Vec2 u = line.directionAt(0);
+    Vec2 v = arc.directionAt(before ? 0 : 1);
+    return Math.abs(u.cross(v)) < Offset.SMOOTH;
   }
 
   private boolean pleated(int site) {
     return site >= 0 && !sites.get(site).sharp() && choices.get(site).pleats() > 0;
   }
 
-  private static void sweep(List<Element> elements, Segment s, String name, int site) {
+  private void sweep(List<Element> elements, int i, int site) {
+    Segment s = outline.segments().get(i);
     double from = s.directionAt(0).right().angle();
-    elements.add(new Sweep(name, s.centre(), s.radius(), from, from + s.sweep(), site));
-  }
-
-  /** The site that follows segment i. */
-  private int siteStartingAt(int i) {
-    int n = outline.segments().size();
-    for (int k = 0; k < sites.size(); k++) {
-      CornerSite site = sites.get(k);
-      if (site.sharp() ? site.first() == i : site.first() == (i + 1) % n) {
-        return k;
-      }
-    }
-    return -1;
-  }
-
-  private int siteEndingAt(int i) {
-    int n = outline.segments().size();
-    for (int k = 0; k < sites.size(); k++) {
-      CornerSite site = sites.get(k);
-      int next = site.sharp() ? site.first() + 1 : site.first() + site.arcs();
-      if (next % n == i) {
-        return k;
-      }
-    }
-    return -1;
+    int corner = cornerAfter(i);
+    Fold fold = corner < 0 ? Fold.NONE : choices.get(corner).fold();
+    elements.add(
+        new Sweep(
+            names.get(i), s.centre(), s.radius(), from, from + s.sweep(), site, fold, corner));
   }
 
   private int siteHolding(int i) {
@@ -110,7 +120,7 @@ final class SkeletonBuilder {
     CornerChoice choice = choices.get(0);
     if (choice.pleats() == 0) {
       for (int i = 0; i < outline.segments().size(); i++) {
-        sweep(elements, outline.segments().get(i), names.get(i), 0);
+        sweep(elements, i, 0);
       }
       return;
     }
@@ -137,17 +147,29 @@ final class SkeletonBuilder {
   }
 
   private void facets(List<Element> elements, int site) {
-    List<Vec2> vertices = vertices(site);
     CornerSite s = sites.get(site);
+    List<Vec2> vertices = new ArrayList<>(vertices(site));
+    int n = outline.segments().size();
+    int before = Math.floorMod(s.first() - 1, n);
+    int last = (s.first() + s.arcs() - 1) % n;
+    // Where no side runs on as the first or the last facet, the facet ends where the arcs do.
+    if (siteHolding(before) >= 0 || !joinsPleats(site, before)) {
+      vertices.add(0, outline.segments().get(s.first()).start());
+    }
+    int after = (last + 1) % n;
+    boolean ends = siteHolding(after) >= 0 || !joinsPleats(site, after);
+    if (ends) {
+      vertices.add(outline.segments().get(last).end());
+    }
+    String name =
+        s.arcs() > 0 && !names.get(s.first()).startsWith("side ")
+            ? s.name() + " corner"
+            : names.get(s.first());
     for (int j = 0; j + 1 < vertices.size(); j++) {
-      elements.add(
-          new Side(
-              s.name() + " corner",
-              vertices.get(j),
-              vertices.get(j + 1),
-              true,
-              choices.get(site).fold(),
-              site));
+      boolean over = ends && j + 2 == vertices.size();
+      int corner = over ? cornerAfter(last) : site;
+      Fold fold = corner < 0 ? Fold.NONE : choices.get(corner).fold();
+      elements.add(new Side(name, vertices.get(j), vertices.get(j + 1), true, fold, corner));
     }
   }
 

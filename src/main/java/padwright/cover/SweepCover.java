@@ -19,12 +19,21 @@ final class SweepCover {
 
   private static final int LEVELS = 40;
 
+  /**
+   * Cut line further out than this beyond the nearest, mm, belongs to another part of the cover.
+   */
+  private static final double FURTHEST = 200;
+
   private final List<Vec2> cut;
   private final Sweep sweep;
   private final double least;
   private final double most;
 
-  SweepCover(List<Vec2> cut, Sweep sweep) {
+  /**
+   * @param from path length where the strip begins: the cut line further in belongs to another part
+   *     of the cover
+   */
+  SweepCover(List<Vec2> cut, Sweep sweep, double from) {
     this.cut = cut;
     this.sweep = sweep;
     double low = Double.POSITIVE_INFINITY;
@@ -32,22 +41,34 @@ final class SweepCover {
     for (int i = 0; i < cut.size(); i++) {
       Vec2 a = cut.get(i);
       Vec2 b = cut.get((i + 1) % cut.size());
+      if (passesBy(a, b)) {
+        continue;
+      }
       for (int k = 0; k <= 4; k++) {
-        Vec2 v = a.plus(b.minus(a).times(k / 4.0)).minus(sweep.centre());
-        if (into(v.angle()) <= sweep.turn()) {
-          double reach = v.length() - sweep.radius();
+        Vec2 p = a.plus(b.minus(a).times(k / 4.0));
+        double reach = sweep.out(p);
+        if (reach >= from && sweep.into(sweep.angle(p)) <= Math.abs(sweep.turn())) {
           low = Math.min(low, reach);
           high = Math.max(high, reach);
         }
       }
     }
     least = low;
-    most = high;
+    most = Math.min(high, low + FURTHEST);
+  }
+
+  /** Whether an edge lies wholly on the far side of the sweep's centre, or beyond its turn. */
+  private boolean passesBy(Vec2 a, Vec2 b) {
+    if (Math.abs(sweep.turn()) > Math.PI / 2) {
+      return false;
+    }
+    Vec2 middle = Vec2.polar(sweep.at(Math.abs(sweep.turn()) / 2));
+    Vec2 side = sweep.hollow() ? middle.times(-1) : middle;
+    return a.minus(sweep.centre()).dot(side) < 0 && b.minus(sweep.centre()).dot(side) < 0;
   }
 
   private double into(double angle) {
-    double a = angle - sweep.fromAngle();
-    return a - 2 * Math.PI * Math.floor(a / (2 * Math.PI));
+    return sweep.into(angle);
   }
 
   /** The nearest that the cut line comes to the outline. */

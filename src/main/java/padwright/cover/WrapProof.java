@@ -10,6 +10,7 @@ import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.measure.Sentence;
 import padwright.shape.TautPath;
@@ -42,19 +43,32 @@ public final class WrapProof {
 
   private static final int PER_ARC = 6;
 
+  /** A joint that turns less than this, radians, is smooth. */
+  private static final double SLIGHT = 1e-6;
+
+  /** An edge this near to a seam line lies along it, mm. */
+  private static final double ON_SEAM = 1e-6;
+
   private final List<Vec2> cut;
   private final Skeleton skeleton;
   private final TautPath path;
+  private final List<Gusset> gussets;
+  private final List<Path> clips;
   private final List<Double> breaks;
   private double bare;
   private double leastTurnUnder = Double.POSITIVE_INFINITY;
   private double leastHiding = Double.POSITIVE_INFINITY;
   private double worstEase;
 
-  private WrapProof(List<Vec2> cut, Skeleton skeleton, TautPath path) {
+  private double worstStretch;
+
+  private WrapProof(
+      List<Vec2> cut, Skeleton skeleton, TautPath path, List<Gusset> gussets, List<Path> clips) {
     this.cut = cut;
     this.skeleton = skeleton;
     this.path = path;
+    this.gussets = gussets;
+    this.clips = clips;
     this.breaks = path.breaks(PER_ARC);
   }
 
@@ -68,7 +82,24 @@ public final class WrapProof {
    */
   public static WrapReport check(
       List<Vec2> cut, Skeleton skeleton, TautPath path, double turnUnder, double flapStrain) {
-    WrapProof proof = new WrapProof(cut, skeleton, path);
+    return check(cut, skeleton, path, List.of(), List.of(), turnUnder, flapStrain);
+  }
+
+  /**
+   * The same with slits and what is let into them.
+   *
+   * @param gussets in the order of the hollow corners along the skeleton
+   * @param clips cuts in the turn-under along hollow curves
+   */
+  public static WrapReport check(
+      List<Vec2> cut,
+      Skeleton skeleton,
+      TautPath path,
+      List<Gusset> gussets,
+      List<Path> clips,
+      double turnUnder,
+      double flapStrain) {
+    WrapProof proof = new WrapProof(cut, skeleton, path, gussets, clips);
     proof.run();
     return proof.report(turnUnder, flapStrain);
   }
@@ -80,14 +111,23 @@ public final class WrapProof {
       Element e = skeleton.elements().get(i);
       if (e instanceof Side side) {
         strip(i, side);
-        if (side.after() != Fold.NONE) {
-          corner(skeleton.frame(i), side.after());
-        }
+      } else if (e instanceof Sweep sweep && sweep.hollow()) {
+        hollow(i, sweep);
       } else if (e instanceof Sweep sweep) {
-        rounded.computeIfAbsent(sweep.corner(), k -> new ArrayList<>()).add(sweep);
+        rounded.computeIfAbsent(sweep.site(), k -> new ArrayList<>()).add(sweep);
+      }
+      if (e.after() == Fold.GUSSET) {
+        gusset(i);
+      } else if (e.after() != Fold.NONE) {
+        corner(skeleton.frame(i), e.after());
+      } else {
+        joint(i);
       }
     }
     rounded.values().forEach(this::sweeps);
+    for (Path clip : clips) {
+      clip(clip);
+    }
   }
 
   /** The flat top inside the place where the covering begins to bend. */
@@ -98,7 +138,91 @@ public final class WrapProof {
     }
     List<Vec2> outline = flat.flattened(0.05);
     double whole = Polygons.signedArea(outline);
-    bare += Math.max(0, whole - Polygons.signedArea(Polygons.inside(cut, outline)));
+    double covered =
+        Offset.convex(flat)
+            ? Polygons.signedArea(Polygons.inside(cut, outline))
+            : Polygons.commonArea(cut, outline);
+    bare += Math.max(0, whole - covered);
+  }
+
+  /** Where two stretches meet at a slight angle without a fold, the covering gives. */
+  private void joint(int i) {
+    Element a = skeleton.elements().get(i);
+    Vec2 u = a.directionAtEnd();
+    Vec2 v = skeleton.next(i).directionAtStart();
+    double turn = Math.atan2(u.cross(v), u.dot(v));
+    if (Math.abs(turn) < SLIGHT) {
+      return;
+    }
+    double along = (a.segment().length() + skeleton.next(i).segment().length()) / 2;
+    double need = path.backStart();
+    double strain = Math.abs(turn) * (need - path.out(need)) / (along + need);
+    if (turn > 0) {
+      worstEase = Math.max(worstEase, strain);
+    } else {
+      worstStretch = Math.max(worstStretch, strain);
+    }
+  }
+
+  /** A gusset against what its hollow corner leaves open on both walls. */
+  private void gusset(int i) {
+    Gusset piece = gussetAfter(i);
+    if (piece == null) {
+      return;
+    }
+    CornerFrame f = skeleton.frame(i);
+    double tip = Gusset.tip(f, path);
+    for (int k = 0; k + 1 < breaks.size(); k++) {
+      double s0 = Math.max(tip, breaks.get(k));
+      double s1 = breaks.get(k + 1);
+      if (s1 <= s0) {
+        continue;
+      }
+      List<Vec2> open =
+          List.of(
+              new Vec2(0, s0),
+              new Vec2(seamWidth(f, s0), s0),
+              new Vec2(seamWidth(f, s1), s1),
+              new Vec2(0, s1));
+      // Both halves are alike.
+      bare += 2 * shortArea(open, piece.half());
+    }
+    double reach = piece.half().stream().mapToDouble(Vec2::y).max().orElse(0);
+    leastTurnUnder =
+        Math.min(leastTurnUnder, reach - path.backStart() - path.out(path.backStart()));
+  }
+
+  private Gusset gussetAfter(int i) {
+    int before = 0;
+    for (int k = 0; k < i; k++) {
+      before += skeleton.elements().get(k).after() == Fold.GUSSET ? 1 : 0;
+    }
+    if (before >= gussets.size()) {
+      bare += path.backStart() * path.backStart();
+      return null;
+    }
+    return gussets.get(before);
+  }
+
+  /** From the arris to the seam in the covering, on the wall at a path length. */
+  private double seamWidth(CornerFrame f, double s) {
+    Vec2[] seam = Gusset.seamLine(f, path, true);
+    double s0 = f.out(true, seam[0]);
+    double s1 = f.out(true, seam[1]);
+    double p0 = f.past(true, seam[0]);
+    double p1 = f.past(true, seam[1]);
+    return Math.max(0, f.fold(path, s) - (p0 + (p1 - p0) * (s - s0) / (s1 - s0)));
+  }
+
+  /** A clip may open on the back, not on the wall. */
+  private void clip(Path clip) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Segment s : skeleton.outline().segments()) {
+      least = Math.min(least, s.distanceTo(clip.start()));
+    }
+    if (least < path.backStart() - SLACK) {
+      bare += (path.backStart() - least) * (path.backStart() - least) + BARE;
+    }
   }
 
   private void strip(int index, Side side) {
@@ -106,13 +230,34 @@ public final class WrapProof {
     Vec2 out = along.right();
     double before = mitreBefore(index);
     double after = mitreAfter(index);
-    List<Vec2> near = nearStrip(side, before, after);
+    List<Vec2> near = ownSide(index, nearStrip(side, before, after));
     for (int k = 0; k + 1 < breaks.size(); k++) {
       double s0 = breaks.get(k);
       double s1 = breaks.get(k + 1);
-      bare += shortArea(band(side, before, after, s0, s1), near);
+      bare += shortArea(ownSide(index, band(side, before, after, s0, s1)), near);
     }
-    turnUnder(side, out, along, before, after);
+    turnUnder(index, side, out, along, before, after);
+  }
+
+  /** What of a strip's flat lies on its own side of the seams at hollow corners beside it. */
+  private List<Vec2> ownSide(int i, List<Vec2> polygon) {
+    List<Vec2> own = polygon;
+    if (skeleton.elements().get(i).after() == Fold.GUSSET) {
+      own = beforeSeam(own, skeleton.frame(i), true);
+    }
+    if (skeleton.previous(i).after() == Fold.GUSSET) {
+      int before = Math.floorMod(i - 1, skeleton.elements().size());
+      own = beforeSeam(own, skeleton.frame(before), false);
+    }
+    return own;
+  }
+
+  private List<Vec2> beforeSeam(List<Vec2> polygon, CornerFrame f, boolean first) {
+    Vec2[] seam = Gusset.seamLine(f, path, first);
+    Vec2 d = seam[1].minus(seam[0]);
+    Vec2 past = first ? f.before() : f.after().times(-1);
+    Vec2 normal = d.left().dot(past) > 0 ? d.left() : d.right();
+    return Polygons.below(polygon, normal, normal.dot(seam[0]));
   }
 
   /**
@@ -177,25 +322,42 @@ public final class WrapProof {
   private double mitreBefore(int i) {
     Element previous = skeleton.previous(i);
     return previous.after() == Fold.NONE
-        ? 0
+        ? halfTurn(Math.floorMod(i - 1, skeleton.elements().size()))
         : skeleton.frame(Math.floorMod(i - 1, skeleton.elements().size())).mitre();
   }
 
   private double mitreAfter(int i) {
-    return skeleton.elements().get(i).after() == Fold.NONE ? 0 : skeleton.frame(i).mitre();
+    return skeleton.elements().get(i).after() == Fold.NONE
+        ? halfTurn(i)
+        : skeleton.frame(i).mitre();
+  }
+
+  /** The mitre of a slight hollow angle without a fold, past which a side has no wall. */
+  private double halfTurn(int i) {
+    Vec2 u = skeleton.elements().get(i).directionAtEnd();
+    Vec2 v = skeleton.next(i).directionAtStart();
+    double cross = u.cross(v);
+    return cross < -SLIGHT ? Math.tan(Math.atan2(cross, u.dot(v)) / 2) : 0;
   }
 
   /**
    * The shortest covering on the back of a side: the nearest that the cut line comes to where the
    * back begins, between the mitres of the back.
    */
-  private void turnUnder(Side side, Vec2 out, Vec2 along, double before, double after) {
+  private void turnUnder(int index, Side side, Vec2 out, Vec2 along, double before, double after) {
     double back = path.backStart();
     double x0 = path.out(back);
+    List<Vec2> cut = ownSide(index, this.cut);
+    // The seam of a hollow corner is no end of the turn-under: the gusset goes on from there.
+    before = Math.max(0, before);
+    after = Math.max(0, after);
     // On the back the mitres run inwards as fast as the covering does.
     for (int i = 0; i < cut.size(); i++) {
       Vec2 a = cut.get(i).minus(side.from());
       Vec2 b = cut.get((i + 1) % cut.size()).minus(side.from());
+      if (alongSeam(index, cut.get(i), cut.get((i + 1) % cut.size()))) {
+        continue;
+      }
       double[] span = {0, 1};
       double ta = a.dot(along);
       double sa = a.dot(out);
@@ -212,6 +374,21 @@ public final class WrapProof {
         leastTurnUnder = Math.min(leastTurnUnder, s - back - x0);
       }
     }
+  }
+
+  private boolean alongSeam(int i, Vec2 a, Vec2 b) {
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    return (skeleton.elements().get(i).after() == Fold.GUSSET
+            && onSeam(skeleton.frame(i), true, a, b))
+        || (skeleton.elements().get(before).after() == Fold.GUSSET
+            && onSeam(skeleton.frame(before), false, a, b));
+  }
+
+  private boolean onSeam(CornerFrame f, boolean first, Vec2 a, Vec2 b) {
+    Vec2[] seam = Gusset.seamLine(f, path, first);
+    Vec2 d = seam[1].minus(seam[0]).unit();
+    return Math.abs(d.cross(a.minus(seam[0]))) < ON_SEAM
+        && Math.abs(d.cross(b.minus(seam[0]))) < ON_SEAM;
   }
 
   /** Negative inside: how far a point lies beyond the mitre line of the back. */
@@ -260,7 +437,8 @@ public final class WrapProof {
 
   /** The rounded stretches of one corner, over which the covering is eased. */
   private void sweeps(List<Sweep> sweeps) {
-    List<SweepCover> covers = sweeps.stream().map(s -> new SweepCover(cut, s)).toList();
+    List<SweepCover> covers =
+        sweeps.stream().map(s -> new SweepCover(cut, s, path.startX() - 1)).toList();
     double need = path.backStart();
     for (int i = 0; i < sweeps.size(); i++) {
       Sweep sweep = sweeps.get(i);
@@ -273,6 +451,24 @@ public final class WrapProof {
     }
     double reach = SweepCover.closedReach(covers, path);
     leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
+  }
+
+  /** A hollow stretch, along which the covering is stretched. */
+  private void hollow(int i, Sweep sweep) {
+    double need = path.backStart();
+    double reach = new SweepCover(cut, sweep, path.startX() - 1).leastReach();
+    if (reach < need - SLACK) {
+      bare += (need - reach) * -sweep.turn() * sweep.radius();
+    }
+    // Beside a slit the covering ends at the seam, and the gusset goes on.
+    boolean slit = sweep.after() == Fold.GUSSET || skeleton.previous(i).after() == Fold.GUSSET;
+    if (!slit) {
+      leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
+    }
+    double flat = sweep.radius() - need;
+    double strain =
+        flat <= 0 ? Double.POSITIVE_INFINITY : (sweep.radius() - path.out(need)) / flat - 1;
+    worstStretch = Math.max(worstStretch, strain);
   }
 
   private WrapReport report(double turnUnder, double flapStrain) {
@@ -302,6 +498,7 @@ public final class WrapProof {
         leastTurnUnder,
         leastHiding,
         worstEase,
+        worstStretch,
         flapStrain,
         failures);
   }

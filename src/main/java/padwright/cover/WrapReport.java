@@ -11,6 +11,8 @@ import java.util.List;
  * @param leastHiding least distance on a wall of a raw edge from the fold that hides it, mm;
  *     infinite where no raw edge lies on a wall
  * @param worstEase largest part of its length that covering is eased by, a fraction
+ * @param worstStretch largest part of its length that covering is stretched by along a hollow
+ *     curve; infinite where the curve is tighter than the wall is deep
  * @param worstFlapStrain of a folded flap that is out of sight, a fraction
  * @param failures what failed, in plain words
  */
@@ -20,6 +22,7 @@ public record WrapReport(
     double leastTurnUnder,
     double leastHiding,
     double worstEase,
+    double worstStretch,
     double worstFlapStrain,
     List<String> failures) {
   public WrapReport {

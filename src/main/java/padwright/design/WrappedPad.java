@@ -186,7 +186,11 @@ public record WrappedPad(
     MITRED_END,
     EASED,
     PLEATS,
-    NOTCHES
+    NOTCHES,
+    /** A hollow corner: slit, and a piece let in. */
+    GUSSET,
+    /** A hollow curve: the turn-under clipped so that it opens. */
+    CLIPS
   }
 
   /**

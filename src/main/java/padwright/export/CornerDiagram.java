@@ -43,6 +43,10 @@ public final class CornerDiagram {
   public static List<NamedDrawing> all(PartHeader header, PartResult result) {
     Map<String, List<CornerPlan>> alike = new LinkedHashMap<>();
     for (CornerPlan p : result.cover().corners()) {
+      if (p.turn() < 0) {
+        // A hollow place is slit, not folded; its cuts are on the cover and its gusset a piece.
+        continue;
+      }
       String key =
           p.treatment() + " " + Math.round(1000 * p.turn()) + " " + Math.round(10 * p.radius());
       alike.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
@@ -77,13 +81,12 @@ public final class CornerDiagram {
     CornerPlan plan = group.get(0);
     CornerSolid corner = CornerSolid.of(result, plan);
     List<StapleBar> bars = new ArrayList<>();
-    int layers = 0;
     for (Position p : result.staples().positions()) {
       if (corner.shows(p.at())) {
         bars.add(new StapleBar(p.at(), p.angle()));
-        layers = Math.max(layers, p.layers());
       }
     }
+    int layers = group.stream().mapToInt(result::layersAt).max().orElse(0);
     List<Scene> scenes = new ArrayList<>();
     double edge = corner.perSide() + result.spec().grip();
     scenes.add(new FlatCorner(corner, edge).scene(result.cover(), result.shape().outline()));

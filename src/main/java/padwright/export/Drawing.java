@@ -60,16 +60,16 @@ public record Drawing(String title, String description, Bounds extent, List<Item
 
   /** Line styles; black alone is enough to tell them apart. Widths and dashes in mm. */
   public enum LineStyle {
-    CUT("cut-line", 0.2),
+    CUT("cut-line", 0.35),
     INNER_CUT("inner-cuts", 0.2),
-    RELIEF("relief-cuts", 0.35, 3, 0.8),
-    TRIM("trim-line", 0.2, 8, 2, 1, 2),
+    RELIEF("relief-cuts", 0.45, 8, 0.8),
+    TRIM("trim-line", 0.3, 8, 2, 1, 2),
     FOLD("fold-lines", 0.2, 4, 2),
-    CREASE("creases", 0.2, 2, 2),
+    CREASE("creases", 0.5, 2.5, 1),
     STAPLE("staple-line", 0.2, 0.6, 1.6),
     STAPLE_BODY("staples", 0.6),
     CENTRE("centre-lines", 0.15, 12, 2, 3, 2),
-    OUTLINE("base-outline", 0.15, 1.5, 1.5),
+    OUTLINE("base-outline", 0.15, 1, 4),
     FRONT("front-edge", 0.8),
     MARK("points", 0.2),
     DIMENSION("dimensions", 0.15),

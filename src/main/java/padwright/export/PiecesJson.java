@@ -196,6 +196,9 @@ public final class PiecesJson implements Closeable {
       json.writeFieldName("centre");
       point(eased.centre());
       json.writeNumberField("radius", eased.radius());
+      if (eased.hollow()) {
+        json.writeBooleanField("hollow", true);
+      }
     }
     json.writeEndObject();
     json.writeEndObject();

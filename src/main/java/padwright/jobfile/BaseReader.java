@@ -143,7 +143,7 @@ final class BaseReader {
     if (Outlines.round(outline) && new HashSet<>(sides).size() > 1) {
       throw node.get()
           .refuse(
-              "a round outline has one side all round, and these differ",
+              "a round outline has one side all round, and these differ: " + node.get().excerpt(),
               "Give front, right, back and left the same of " + Words.NEIGHBOUR.listed());
     }
     return sides;
@@ -153,10 +153,10 @@ final class BaseReader {
     OptionalDouble clearance =
         lengths.optional(node, "clearance", 0, Outlines.shorterSide(outline) / 4);
     if (clearance.isPresent() && !sides.contains(Neighbour.KEEP_CLEAR)) {
-      throw node.require("clearance")
-          .refuse(
-              "a clearance is given, but no side is kept clear",
-              "Leave it out, or make a side \"keep-clear\"");
+      Node given = node.require("clearance");
+      throw given.refuse(
+          given.shown() + " is given as clearance, but no side is kept clear",
+          "Leave it out, or make a side \"keep-clear\"");
     }
     return clearance;
   }
@@ -201,7 +201,10 @@ final class BaseReader {
       double y = lengths.mm(hole.require("y"), -reach, reach);
       if (!inside.test(new Vec2(x, y))) {
         throw hole.refuse(
-            "its middle lies outside the outline",
+            hole.require("x").shown()
+                + ", "
+                + hole.require("y").shown()
+                + ": its middle lies outside the outline",
             "Measure x and y from the middle of the outline, x to the right and y to the back");
       }
       holes.add(

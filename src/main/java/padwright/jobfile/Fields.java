@@ -13,7 +13,7 @@ final class Fields {
     object.requireObject(known);
     if (object.fields().size() != 1) {
       throw object.refuse(
-          "this object has " + object.fields().size() + " fields where one is wanted",
+          object.excerpt() + " has " + object.fields().size() + " fields where one is wanted",
           "Give exactly one of " + String.join(", ", known));
     }
     return object.fields().keySet().iterator().next();
@@ -26,7 +26,13 @@ final class Fields {
       throw other
           .get()
           .refuse(
-              "\"" + first + "\" and \"" + second + "\" are both given", "Leave one of them out");
+              "\""
+                  + first
+                  + "\" and \""
+                  + second
+                  + "\" are both given; this one is "
+                  + other.get().excerpt(),
+              "Leave one of them out");
     }
   }
 
@@ -34,15 +40,16 @@ final class Fields {
   static String label(Node node) {
     String text = node.string();
     if (text.isBlank()) {
-      throw node.refuse("the text is empty", "Write a name that you will know again");
+      throw node.refuse(
+          node.shown() + " is an empty text", "Write a name that you will know again");
     }
     if (text.length() > Limits.LONGEST_TEXT) {
       throw node.refuse(
-          "the text has " + text.length() + " characters",
+          node.shown() + " has " + text.length() + " characters",
           "Keep it to " + Limits.LONGEST_TEXT + ", so that it fits on a label");
     }
     if (text.chars().anyMatch(Character::isISOControl)) {
-      throw node.refuse("the text holds a line break or a tab", "Write it on one line");
+      throw node.refuse(node.shown() + " holds a line break or a tab", "Write it on one line");
     }
     return text;
   }

@@ -58,7 +58,7 @@ final class FixingReader {
     if (Outlines.round(outline)) {
       throw each.get()
           .refuse(
-              "a round outline has no corners to tell apart",
+              each.get().excerpt() + ": a round outline has no corners to tell apart",
               "Write \"treatment\" with \"auto\", \"eased\", \"pleats\" or \"notches\"");
     }
     int corners = Outlines.corners(outline);
@@ -110,7 +110,12 @@ final class FixingReader {
         if (node.get(field).isPresent()) {
           throw node.require(field)
               .refuse(
-                  "\"" + field + "\" is given, but the fixing is " + fixing.shown(),
+                  "\""
+                      + field
+                      + "\" is given as "
+                      + node.require(field).excerpt()
+                      + ", but the fixing is "
+                      + fixing.shown(),
                   "Leave it out, or write \"fixing\": \"screws\"");
         }
       }

@@ -5,8 +5,6 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -16,6 +14,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HexFormat;
 import padwright.measure.InputRefused;
 
 /**
@@ -44,17 +43,20 @@ public final class LocatedJson {
       JsonFactory.builder()
           .streamReadConstraints(
               StreamReadConstraints.builder()
-                  // One more than ours, so that our own message comes first.
+                  // Wider than ours, so that our own message comes first: it knows path and value.
                   .maxNestingDepth(MAX_DEPTH + 1)
-                  .maxStringLength(MAX_STRING)
-                  .maxNameLength(MAX_STRING)
-                  .maxNumberLength(MAX_NUMBER)
+                  .maxStringLength(MAX_BYTES)
+                  .maxNameLength(MAX_BYTES)
+                  .maxNumberLength(MAX_BYTES)
                   .build())
           .build();
 
   private final String file;
   private final String text;
   private int values;
+
+  /** The innermost object or list still being read; null before the first and after the last. */
+  private Node open;
 
   private LocatedJson(String file, String text) {
     this.file = file;
@@ -81,7 +83,7 @@ public final class LocatedJson {
   public static Node parse(String name, InputStream in) throws IOException {
     byte[] bytes = in.readNBytes(MAX_BYTES + 1);
     if (bytes.length > MAX_BYTES) {
-      throw whole(name, "the file is larger than 16 MB", "Split it into several files");
+      throw root(name, "the file is larger than 16 MB", "Split it into several files");
     }
     return parse(name, decode(name, bytes));
   }
@@ -89,7 +91,7 @@ public final class LocatedJson {
   /** Reads a document that is already text. */
   public static Node parse(String name, String text) {
     if (text.isBlank()) {
-      throw whole(name, "the file is empty", "Write a JSON object in { }");
+      throw root(name, "the file is empty", "Write a JSON object in { }");
     }
     return new LocatedJson(name, text).document();
   }
@@ -107,130 +109,166 @@ public final class LocatedJson {
       boolean marked = out.hasRemaining() && out.charAt(0) == '\uFEFF';
       return out.subSequence(marked ? 1 : 0, out.remaining()).toString();
     } catch (CharacterCodingException e) {
-      int line = 1;
-      for (int i = 0; i < in.position(); i++) {
-        line += bytes[i] == '\n' ? 1 : 0;
-      }
-      throw new InputRefused(
-          name, line, "", "the text is not UTF-8", "Save the file again as UTF-8 text");
+      throw notUtf8(name, bytes, in.position());
+    }
+  }
+
+  private static InputRefused notUtf8(String name, byte[] bytes, int at) {
+    int line = 1;
+    for (int i = 0; i < at; i++) {
+      line += bytes[i] == '\n' ? 1 : 0;
+    }
+    return new InputRefused(
+        name,
+        line,
+        cutOffAt(name, new String(bytes, 0, at, StandardCharsets.UTF_8)),
+        "the text is not UTF-8: it holds the byte " + HexFormat.of().toHexDigits(bytes[at]),
+        "Save the file again as UTF-8 text");
+  }
+
+  /** How far reading comes where the text stops here. */
+  private static String cutOffAt(String name, String start) {
+    try {
+      return parse(name, start).path();
+    } catch (InputRefused r) {
+      return r.path();
     }
   }
 
   private Node document() {
     try (JsonParser parser = FACTORY.createParser(text)) {
-      return document(parser);
-    } catch (JsonProcessingException e) {
-      throw SyntaxProblem.of(file, text, e, e instanceof JsonEOFException);
+      try {
+        return document(parser);
+      } catch (JsonProcessingException e) {
+        throw SyntaxProblem.of(file, path(parser, e), text, e);
+      }
     } catch (IOException e) {
       throw new IllegalStateException("a text in memory cannot fail to be read", e);
     }
   }
 
   private Node document(JsonParser parser) throws IOException {
-    try {
-      parser.nextToken();
-      Node root = value(parser, null, null, parser.currentTokenLocation().getLineNr(), 0);
-      if (parser.nextToken() != null) {
-        throw at(parser, "there is more after the end of the document", "Delete what follows it");
-      }
-      return root;
-    } catch (StreamConstraintsException e) {
-      // The exception often has no place of its own; the parser still knows where it stopped.
-      throw new InputRefused(
-          file,
-          parser.currentLocation().getLineNr(),
-          "",
-          "a text or a number is too long",
-          "Keep texts to 10,000 characters and numbers to 100");
+    parser.nextToken();
+    Node root = value(parser, null, null, parser.currentTokenLocation().getLineNr(), 0);
+    if (parser.nextToken() != null) {
+      Node more = node(parser, new Node.Place(file, line(parser), null, null, 0));
+      throw more.refuse(
+          "there is more after the end of the document: " + more.shown(), "Delete what follows it");
     }
+    return root;
+  }
+
+  /** Where the parser stands; it has read a field's name before it comes upon a faulty value. */
+  private String path(JsonParser p, JsonProcessingException e) {
+    if (open == null) {
+      return Node.ROOT;
+    }
+    if (open.kind() == Node.Kind.ARRAY) {
+      return SyntaxProblem.betweenItems(e) ? open.path() : open.path() + "[" + open.size() + "]";
+    }
+    String name = p.getParsingContext().getCurrentName();
+    boolean reading = name != null && (!open.has(name) || SyntaxProblem.inValueOfAField(text, e));
+    return reading ? open.path() + Node.step(name) : open.path();
   }
 
   private Node value(JsonParser p, Node parent, String key, int line, int depth)
       throws IOException {
-    Node.Place place =
-        new Node.Place(file, line, parent, key, key == null && parent != null ? parent.size() : 0);
+    int index = key == null && parent != null ? parent.size() : 0;
+    Node node = node(p, new Node.Place(file, line, parent, key, index));
     if (++values > MAX_VALUES) {
-      throw at(p, "the file holds more than a million values", "Split it into several files");
+      throw node.refuse(
+          "the file holds more than a million values; " + node.shown() + " is one too many",
+          "Split it into several files");
     }
-    JsonToken token = p.currentToken();
-    switch (token) {
-      case START_OBJECT, START_ARRAY -> {
+    switch (node.kind()) {
+      case OBJECT, ARRAY -> {
         if (depth >= MAX_DEPTH) {
-          throw at(p, "objects and lists are nested more than 32 deep", "Check the brackets");
+          throw node.refuse(
+              node.shown() + " stands here; objects and lists are nested more than 32 deep",
+              "Check the brackets");
         }
-        return token == JsonToken.START_OBJECT
-            ? object(p, Node.container(place, Node.Kind.OBJECT), depth + 1)
-            : list(p, Node.container(place, Node.Kind.ARRAY), depth + 1);
+        fill(p, node, depth + 1);
       }
-      case VALUE_STRING -> {
-        Node string = Node.scalar(place, Node.Kind.STRING, p.getText());
-        if (!printable(string.string())) {
-          throw string.refuse(
-              "the text holds a character that cannot be printed", "Write it without");
-        }
-        return string;
-      }
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> {
-        String found = p.getText();
-        double number = Double.parseDouble(found);
-        Node node = Node.number(place, found, number);
-        if (Double.isInfinite(number)) {
+      case STRING -> Texts.check(node);
+      case NUMBER -> {
+        if (Double.isInfinite(node.number())) {
           throw node.refuse(node.shown() + " is too large", "Write a smaller number");
         }
-        return node;
       }
-      case VALUE_TRUE, VALUE_FALSE -> {
-        return Node.scalar(place, Node.Kind.BOOL, p.getText());
-      }
-      default -> {
-        return Node.scalar(place, Node.Kind.NULL, "null");
-      }
+      case BOOL, NULL -> {}
     }
+    return node;
   }
 
-  private Node object(JsonParser p, Node object, int depth) throws IOException {
+  /** The value the parser stands at, an object or a list still empty. */
+  private static Node node(JsonParser p, Node.Place place) throws IOException {
+    return switch (p.currentToken()) {
+      case START_OBJECT -> Node.container(place, Node.Kind.OBJECT);
+      case START_ARRAY -> Node.container(place, Node.Kind.ARRAY);
+      case VALUE_STRING -> Node.scalar(place, Node.Kind.STRING, p.getText());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(place, p.getText());
+      case VALUE_TRUE, VALUE_FALSE -> Node.scalar(place, Node.Kind.BOOL, p.getText());
+      default -> Node.scalar(place, Node.Kind.NULL, "null");
+    };
+  }
+
+  private static Node number(Node.Place place, String found) {
+    if (found.length() > MAX_NUMBER) {
+      // Before it is worked out: that takes longer than its digits deserve.
+      Node node = Node.number(place, found, 0);
+      throw node.refuse(
+          node.shown() + " is too long: " + found.length() + " characters",
+          "Keep numbers to " + MAX_NUMBER + " characters");
+    }
+    return Node.number(place, found, Double.parseDouble(found));
+  }
+
+  private void fill(JsonParser p, Node node, int depth) throws IOException {
+    Node outer = open;
+    open = node;
+    if (node.kind() == Node.Kind.OBJECT) {
+      object(p, node, depth);
+    } else {
+      list(p, node, depth);
+    }
+    open = outer;
+  }
+
+  private void object(JsonParser p, Node object, int depth) throws IOException {
     while (p.nextToken() != JsonToken.END_OBJECT) {
       String key = p.currentName();
-      int line = p.currentTokenLocation().getLineNr();
+      int line = line(p);
+      if (key.length() > MAX_STRING) {
+        throw Texts.nameTooLong(object, line, key);
+      }
       p.nextToken();
       Node child = value(p, object, key, line, depth);
       Node before = object.add(child);
       if (before != null) {
         throw child.refuse(
-            "the field is given twice, first in line " + before.line(), "Delete one of the two");
+            "the field is given twice, first in line "
+                + before.line()
+                + " as "
+                + before.excerpt()
+                + ", then as "
+                + child.excerpt(),
+            "Delete one of the two");
       }
     }
-    return object;
   }
 
-  private Node list(JsonParser p, Node list, int depth) throws IOException {
+  private void list(JsonParser p, Node list, int depth) throws IOException {
     while (p.nextToken() != JsonToken.END_ARRAY) {
-      list.add(value(p, list, null, p.currentTokenLocation().getLineNr(), depth));
+      list.add(value(p, list, null, line(p), depth));
     }
-    return list;
   }
 
-  /** Whether XML 1.0 (section 2.2) can carry the text: no control characters, no half pairs. */
-  private static boolean printable(String s) {
-    for (int i = 0; i < s.length(); ) {
-      int c = s.codePointAt(i);
-      boolean carried =
-          (c >= 0x20 && c <= 0xD7FF)
-              || (c >= 0xE000 && c <= 0xFFFD)
-              || c >= 0x10000
-              || c == '\t'
-              || c == '\n'
-              || c == '\r';
-      if (!carried) {
-        return false;
-      }
-      i += Character.charCount(c);
-    }
-    return true;
+  private static int line(JsonParser p) {
+    return p.currentTokenLocation().getLineNr();
   }
 
-  private InputRefused at(JsonParser p, String problem, String remedy) {
-    return new InputRefused(file, p.currentTokenLocation().getLineNr(), "", problem, remedy);
+  private static InputRefused root(String name, String problem, String remedy) {
+    return new InputRefused(name, 1, Node.ROOT, problem, remedy);
   }
 
   private static InputRefused whole(String name, String problem, String remedy) {

@@ -43,6 +43,9 @@ public final class Node {
 
   private static final int NEAREST = 3;
 
+  /** The path of the whole document. */
+  static final String ROOT = "$";
+
   private final String file;
   private final int line;
   private final Node parent;
@@ -92,6 +95,11 @@ public final class Node {
     return null;
   }
 
+  /** Whether an object has this field already, while it is read. */
+  boolean has(String name) {
+    return fields.containsKey(name);
+  }
+
   /** Number of items of a list while it is read. */
   int size() {
     return items.size();
@@ -114,12 +122,13 @@ public final class Node {
   /** The JSON path, such as {@code $.parts[0].base.thickness}. */
   public String path() {
     if (parent == null) {
-      return "$";
+      return ROOT;
     }
     return key == null ? parent.path() + "[" + index + "]" : parent.path() + step(key);
   }
 
-  private static String step(String key) {
+  /** A field's name as a step of a path. */
+  static String step(String key) {
     boolean plain = key.matches("[A-Za-z_][A-Za-z0-9_-]*");
     return plain && key.length() <= SHOWN ? "." + key : "['" + clip(key) + "']";
   }
@@ -136,7 +145,10 @@ public final class Node {
         throw field
             .getValue()
             .refuse(
-                "the field \"" + clip(field.getKey()) + "\" is not known here",
+                "the field \""
+                    + clip(field.getKey())
+                    + "\" is not known here; its value is "
+                    + field.getValue().excerpt(),
                 nearestRemedy(field.getKey(), known));
       }
     }
@@ -231,7 +243,7 @@ public final class Node {
       require(Kind.NUMBER, "Write a length, such as 12 or \"1 1/4 in\"");
     }
     try {
-      return kind == Kind.STRING ? Length.parse(text, plain) : Length.of(exact(), plain);
+      return kind == Kind.STRING ? Length.parse(text, plain) : Length.of(exact(), plain, shown());
     } catch (InputRefused e) {
       // Already placed where the number itself could not be read.
       throw e.path().isEmpty() ? refuse(e.problem(), e.remedy()) : e;
@@ -268,6 +280,35 @@ public final class Node {
       case NUMBER, BOOL, NULL -> clip(text);
       case OBJECT, ARRAY -> kind.words;
     };
+  }
+
+  /** The value written out in one line, cut short, so that a maker knows it again. */
+  public String excerpt() {
+    StringBuilder b = new StringBuilder();
+    writeOut(b);
+    return kind == Kind.OBJECT || kind == Kind.ARRAY ? clip(b.toString()) : b.toString();
+  }
+
+  /** Stops once there is more than is shown. */
+  private void writeOut(StringBuilder b) {
+    if (kind != Kind.OBJECT && kind != Kind.ARRAY) {
+      b.append(shown());
+      return;
+    }
+    b.append(kind == Kind.OBJECT ? '{' : '[');
+    String between = "";
+    for (Node child : kind == Kind.OBJECT ? fields.values() : items) {
+      if (b.length() > SHOWN) {
+        break;
+      }
+      b.append(between);
+      if (child.key != null) {
+        b.append('"').append(clip(child.key)).append("\": ");
+      }
+      child.writeOut(b);
+      between = ", ";
+    }
+    b.append(kind == Kind.OBJECT ? '}' : ']');
   }
 
   /** A refusal of this value, to be thrown by the caller; both sentences without a full stop. */

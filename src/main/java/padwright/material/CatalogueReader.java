@@ -72,7 +72,7 @@ public final class CatalogueReader {
             : LengthUnit.MM;
     if (known.subList(3, known.size()).stream().noneMatch(s -> root.get(s).isPresent())) {
       throw root.refuse(
-          "the file has no section of a catalogue",
+          "the file has no section of a catalogue: " + root.excerpt(),
           "Give at least one of " + String.join(", ", known.subList(3, known.size())));
     }
     RowReader rows = new RowReader(new RowFields(plain, fallback));

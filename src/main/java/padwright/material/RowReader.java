@@ -83,7 +83,7 @@ final class RowReader {
               .orElse(nominal - lowerRule.of(nominal));
       if (lower <= 0) {
         throw node.refuse(
-            "the lower tolerance leaves nothing of this thickness",
+            "the lower tolerance leaves nothing of " + node.require("nominal").shown(),
             "Give a smaller lowerTolerance, or this thickness its own \"lower\"");
       }
       double upper =

@@ -63,10 +63,11 @@ public final class Length {
   public static double parse(String text, LengthUnit plain) {
     String s = text.strip();
     if (s.isEmpty()) {
-      throw refused("an empty text is not a length", REMEDY);
+      throw refused(quoted(text) + ", an empty text, is not a length", REMEDY);
     }
     if (s.length() > LONGEST_TEXT) {
-      throw refused("a text of " + s.length() + " characters is not a length", REMEDY);
+      throw refused(
+          quoted(text) + ", a text of " + s.length() + " characters, is not a length", REMEDY);
     }
     boolean negative = s.startsWith("-") || s.startsWith("\u2212");
     String unsigned = vulgarWrittenOut(negative ? s.substring(1) : s);
@@ -90,13 +91,18 @@ public final class Length {
 
   /** The length in mm of a plain number in {@code unit}. */
   public static double of(BigDecimal number, LengthUnit unit) {
+    return of(number, unit, number.toString());
+  }
+
+  /** The same of a number that was written as {@code shown}, for a refusal. */
+  public static double of(BigDecimal number, LengthUnit unit, String shown) {
     long digitsBeforePoint = (long) number.precision() - number.scale();
     if (number.signum() != 0 && Math.abs(digitsBeforePoint) > LARGEST_EXPONENT) {
       throw digitsBeforePoint > 0
-          ? tooLarge(number.toString())
-          : refused(number + " is too small to be a length", REMEDY);
+          ? tooLarge(shown)
+          : refused(shown + " is too small to be a length", REMEDY);
     }
-    return inRange(inMm(number, unit), number.toString());
+    return inRange(inMm(number, unit), shown);
   }
 
   /** The length in mm of a plain number in {@code unit}; NaN and infinity are refused. */

@@ -56,7 +56,13 @@ public final class PatternEngine {
     List<Vec2> trim = cover.trim().flattened(CHORD_ERROR);
     WrapReport wrap =
         WrapProof.check(
-            trim, build.developer().skeleton(), shape.section().taut(), spec.turnUnder(), strain);
+            trim,
+            cover.skeleton(),
+            shape.section().taut(),
+            cover.gussets(),
+            cover.clips(),
+            spec.turnUnder(),
+            strain);
     LayerCounter layers =
         new LayerCounter(trim, build.developer().skeleton(), shape.section().taut());
 
@@ -90,7 +96,7 @@ public final class PatternEngine {
     rules.corners(cover);
     rules.covering(pad, FiguresMaker.stretched(cover.cut(), spec).bounds());
     rules.foam();
-    rules.opening(shape.bareGap());
+    rules.opening(shape.bareGap(), build.dryFit());
     StapleRules stapling = new StapleRules(spec, shape);
     stapling.staples(staples);
     MountingRules mounts = new MountingRules(spec, shape);

@@ -81,7 +81,7 @@ public record PatternPiece(
     CREASE,
     /** Where staples go. */
     STAPLE,
-    /** A cut made while the corner is folded, not when the piece is cut out. */
+    /** A cut into the piece that runs out of its cut line; made when the piece is cut out. */
     RELIEF,
     /** Middle lines. */
     CENTRE,

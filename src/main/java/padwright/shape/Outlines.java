@@ -20,6 +20,8 @@ public final class Outlines {
   private static final List<String> CORNERS =
       List.of("front left", "front right", "back right", "back left");
 
+  private static final String SIDE = "side ";
+
   /** A corner of a smaller radius is sharp, mm: less than a knife's edge. */
   private static final double SHARP = 0.01;
 
@@ -49,7 +51,7 @@ public final class Outlines {
     }
     if (shape instanceof OutlineShape.FreePath free) {
       FreeOutline laid = FreeOutline.of(free);
-      return new Named(laid.path(), laid.sides().stream().map(k -> "side " + k).toList());
+      return new Named(laid.path(), laid.sides().stream().map(k -> SIDE + k).toList());
     }
     Path path =
         shape instanceof OutlineShape.Circle c
@@ -66,9 +68,7 @@ public final class Outlines {
   static List<String> roundNames(Path path) {
     List<String> names = new ArrayList<>();
     for (Segment s : path.segments()) {
-      double angle = s.directionAt(0.5).right().angle();
-      int quarter = (int) Math.floor((angle + 0.75 * Math.PI) / (Math.PI / 2) + 1e-9);
-      names.add(SIDES.get(Math.floorMod(quarter, 4)));
+      names.add(facing(s.directionAt(0.5).right().angle()));
     }
     return names;
   }
@@ -109,8 +109,33 @@ public final class Outlines {
     return radius < SHARP ? 0 : radius;
   }
 
-  /** The name of the corner between two sides, such as "front right". */
+  /** The number in a name such as "side 3" of a free outline; 0 where the name has none. */
+  private static int number(String name) {
+    return name.startsWith(SIDE) ? Integer.parseInt(name.substring(SIDE.length())) : 0;
+  }
+
+  /** Which of the four sides a segment is: by its name, else by which way it faces. */
+  public static String facing(String name, Segment segment) {
+    return SIDES.contains(name) ? name : facing(segment.directionAt(0.5).right().angle());
+  }
+
+  /** The one of the four sides that an outward normal points to. */
+  public static String facing(double normal) {
+    int quarter = (int) Math.floor((normal + 0.75 * Math.PI) / (Math.PI / 2) + 1e-9);
+    return SIDES.get(Math.floorMod(quarter, 4));
+  }
+
+  /**
+   * The name of the corner between two sides, such as "front right"; between two sides of a free
+   * outline the number of the point they share, such as "point 3".
+   */
   public static String cornerName(String before, String after) {
+    int a = number(before);
+    int b = number(after);
+    if (a > 0 && b > 0) {
+      // Side k starts from point k; the last one ends at the first point.
+      return "point " + (Math.abs(a - b) == 1 ? Math.max(a, b) : Math.min(a, b));
+    }
     int turn = Math.floorMod(SIDES.indexOf(after) - SIDES.indexOf(before), 4);
     if (turn == 2) {
       // Two roundings that take up a whole side between them.

@@ -2,6 +2,7 @@ package padwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -242,6 +243,27 @@ class DraftCommandTest {
     Map<String, String> before = Cli.contents(folder);
     Cli.Said said = Cli.run("draft", job, "--out", out(), "--paper", "stamp", "--catalogue", rows);
     assertThat(said.status()).isEqualTo(2);
+    assertThat(Cli.contents(folder)).isEqualTo(before);
+  }
+
+  @Test
+  void aFolderThatCannotBeMadeIsNamedAsAskedWithReasonAndRemedy() throws IOException {
+    String job = job(12, 8);
+    Map<String, String> before = Cli.contents(folder);
+    // Below a regular file, and where not even an administrator may make a folder.
+    String below = folder.resolve("job.json/deep/out").toString();
+    Cli.Said file = Cli.run("draft", job, "--svg-only", "--out", below);
+    assertThat(file.status()).isEqualTo(3);
+    assertThat(file.err())
+        .startsWith("Cannot write: " + below + ": " + job + " is a file, not a folder. Choose");
+    Path system = Path.of("/proc");
+    assumeTrue(Files.isDirectory(system));
+    Cli.Said closed = Cli.run("draft", job, "--svg-only", "--out", system + "/patterns");
+    assertThat(closed.status()).isEqualTo(3);
+    assertThat(closed.err())
+        .startsWith("Cannot write: " + system + "/patterns: ")
+        .contains(" in " + system + ". Choose another folder")
+        .doesNotContain(".padwright-");
     assertThat(Cli.contents(folder)).isEqualTo(before);
   }
 }

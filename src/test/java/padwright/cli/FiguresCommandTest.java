@@ -130,6 +130,57 @@ class FiguresCommandTest {
     }
   }
 
+  /** The rest in inches, 23 5/8 x 2 3/8, board 1/2, foam 1, turn-under 3/4, leg 5/16. */
+  private static String inches() {
+    return Cli.rest(12, 8)
+        .replace("\"mm\"", "\"in\"")
+        .replace("\"length\": 600, \"width\": 60", "\"length\": \"23 5/8\", \"width\": \"2 3/8\"")
+        .replace("\"thickness\": 12.0", "\"thickness\": \"1/2\"")
+        .replace("\"thickness\": 24", "\"thickness\": 1")
+        .replace("\"round\": 6", "\"round\": \"1/4\"")
+        .replace(
+            "\"thickness\": 1, \"turnUnder\": 20",
+            "\"thickness\": \"1/32\", \"turnUnder\": \"3/4\"")
+        .replace("\"leg\": 8.0", "\"leg\": \"5/16\"");
+  }
+
+  @Test
+  void aJobInInchesIsPrintedInInchesFirst() throws IOException {
+    String out = Cli.run("figures", Cli.write(folder.resolve("in.json"), inches())).out();
+    assertThat(out).contains("length  width  height mm");
+    // By hand: 23 5/8 in = 600.075, 2 3/8 in = 60.325 and 1/2 in = 12.7 mm.
+    assertThat(out)
+        .containsPattern("Base, Birch plywood +23 5/8 +2 3/8 +1/2 +600\\.0 +60\\.3 +12\\.7");
+    assertThat(out).containsPattern("Turn-under +3/4 in +19\\.1 mm");
+    assertThat(out).contains("leg 5/16 in (7.9 mm)", "Findings (plain lengths in mm)");
+    // 7.9375 less a covering of 1/32 in = 0.79375 goes 7.14375 mm = 0.28125 in into the board.
+    assertThat(out).containsPattern("1 layer +0\\.281 \\(7\\.1\\)");
+    assertThat(out).contains("sq ft ", "lb ");
+    // A default in mm comes with its inches: 12 / 25.4 = 15.1/32.
+    assertThat(out).containsPattern("cover\\.grip +15/32 in \\(12\\.0 mm\\)");
+  }
+
+  @Test
+  void findingsOfAJobInInchesSayTheirNumbersInInches() throws IOException {
+    String deep = inches().replace("\"leg\": \"5/16\"", "\"leg\": \"5/8\"");
+    String job = Cli.write(folder.resolve("in.json"), deep);
+    // 15.875 - 0.79375 goes 15.08125 deep, more than the 12.7 of the board: less than nothing is
+    // left.
+    assertThat(oneLine(Cli.run("figures", job).out()))
+        .containsPattern("In inches: found -0\\.\\d{3}, limit 0\\.000\\.");
+    Cli.Said check = Cli.run("check", job);
+    assertThat(oneLine(check.out()))
+        .contains("Plain lengths in the sentences are mm.", "In inches: found -0.");
+    assertThat(Cli.run("check", job(12, 8)).out()).doesNotContain("In inches", "Plain lengths");
+    String draft =
+        Cli.run("draft", job, "--svg-only", "--out", folder.resolve("o").toString()).err();
+    assertThat(oneLine(draft)).contains("In inches: found -0.");
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
   @Test
   void refusedJobSaysWhereAndPrintsNothing() throws IOException {
     String file =
@@ -162,7 +213,10 @@ class FiguresCommandTest {
     Cli.Said said = Cli.run("figures", file);
     assertThat(said.status()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
-    assertThat(said.err()).contains(file, "$.parts[0] (rest)");
+    assertThat(said.err())
+        .contains(
+            file + ", line 3: $.parts[0].base.outline: part \"rest\": nothing is left",
+            "written is {\"rectangle\": {\"length\": 600");
   }
 
   @Test

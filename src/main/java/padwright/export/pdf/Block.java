@@ -3,7 +3,8 @@ package padwright.export.pdf;
 /**
  * One paragraph of a sheet for the bench.
  *
- * @param marker before it, such as "3." or "Stop"; may be empty
+ * @param marker before it, such as "3." or "Stop"; may be empty. Behind the line to write on, its
+ *     unit
  */
 record Block(Kind kind, String marker, String text) {
   enum Kind {
@@ -33,7 +34,7 @@ record Block(Kind kind, String marker, String text) {
     return new Block(Kind.TICK, marker, text);
   }
 
-  static Block blank(String text) {
-    return new Block(Kind.BLANK, "", text);
+  static Block blank(String text, String unit) {
+    return new Block(Kind.BLANK, unit, text);
   }
 }

@@ -3,6 +3,7 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import padwright.design.Units;
 import padwright.export.Drawing.LineStyle;
 import padwright.geometry.Bounds;
 import padwright.measure.Rounding;
@@ -14,23 +15,34 @@ import padwright.pattern.PatternPiece;
  * nearest.
  */
 final class CuttingList {
-  private static final List<String> HEADS =
+  private static final List<String> MM_HEADS =
       List.of("Piece", "Number", "Length x width, mm", "in", "Thick, mm", "Material");
+  private static final List<String> INCH_HEADS =
+      List.of("Piece", "Number", "Length x width, in", "mm", "Thick, in", "Material");
 
   private static final double PAD = 2.5;
 
+  private final List<String> heads;
   private final List<List<String>> rows = new ArrayList<>();
 
-  CuttingList(List<PatternPiece> pieces) {
+  /**
+   * @param units what stands first
+   */
+  CuttingList(List<PatternPiece> pieces, Units units) {
+    boolean inches = units == Units.INCH;
+    heads = inches ? INCH_HEADS : MM_HEADS;
     for (PatternPiece p : pieces) {
       Rounding way = rounding(p.kind());
+      String mm = Sizes.mm(p.length(), way) + " x " + Sizes.mm(p.width(), way);
+      String in = Sizes.inches(p.length(), way) + " x " + Sizes.inches(p.width(), way);
+      String thick = inches ? Sizes.inches(p.thickness()) : Sizes.mm(p.thickness());
       rows.add(
           List.of(
               p.name(),
               JobHeader.quantity(p.quantity(), p.mirrored()),
-              Sizes.mm(p.length(), way) + " x " + Sizes.mm(p.width(), way),
-              Sizes.inches(p.length(), way) + " x " + Sizes.inches(p.width(), way),
-              p.thickness() > 0 ? Sizes.mm(p.thickness()) : "\u2013",
+              inches ? in : mm,
+              inches ? mm : in,
+              p.thickness() > 0 ? thick : "\u2013",
               p.material()));
     }
   }
@@ -61,10 +73,10 @@ final class CuttingList {
   void draw(PdfPainter p, double left, double top, double width, double size) throws IOException {
     Typeface face = p.face();
     double box = size * 1.8;
-    double[] wide = new double[HEADS.size()];
+    double[] wide = new double[heads.size()];
     double sum = box;
     for (int c = 0; c < wide.length; c++) {
-      wide[c] = face.width(HEADS.get(c), size) * 1.03;
+      wide[c] = face.width(heads.get(c), size) * 1.03;
       for (List<String> row : rows) {
         wide[c] = Math.max(wide[c], face.width(row.get(c), size));
       }
@@ -85,7 +97,7 @@ final class CuttingList {
       double line = y - size * 1.15;
       double x = left + box;
       for (int c = 0; c < wide.length; c++) {
-        String text = r < 0 ? HEADS.get(c) : rows.get(r).get(c);
+        String text = r < 0 ? heads.get(c) : rows.get(r).get(c);
         p.text(x, line, size, r < 0, face.fitted(text, size, wide[c] - 0.4 * PAD));
         x += wide[c];
       }

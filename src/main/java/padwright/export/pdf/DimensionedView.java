@@ -3,6 +3,7 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import padwright.design.Units;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
@@ -25,18 +26,20 @@ final class DimensionedView implements Panel {
   private static final double BELOW = 8;
 
   private final PieceLines lines;
+  private final boolean inches;
   private final double width;
   private final double scale;
   private final List<String> notes = new ArrayList<>();
 
-  DimensionedView(Typeface face, PatternPiece piece, double width, double tallest) {
+  DimensionedView(Typeface face, PatternPiece piece, Units units, double width, double tallest) {
     lines = PieceLines.of(piece);
+    inches = units == Units.INCH;
     this.width = width;
     Bounds b = lines.bounds();
     scale = Math.min(1, Math.min((width - RIGHT - 2) / b.width(), tallest / b.height()));
     String what =
         piece.material()
-            + (piece.thickness() > 0 ? ", " + Sizes.mm(piece.thickness()) + " thick" : "")
+            + (piece.thickness() > 0 ? ", " + thickness(piece) + " thick" : "")
             + ", "
             + JobHeader.quantity(piece.quantity(), piece.mirrored())
             + (lines.mirrored() ? ", seen from the back" : "");
@@ -75,15 +78,27 @@ final class DimensionedView implements Panel {
     double h = b.height() * scale;
     Rounding way = CuttingList.rounding(piece.kind());
     dimension(p, new Vec2(0.5, BELOW - 2.5), new Vec2(0.5 + w, BELOW - 2.5));
-    String length =
-        Sizes.mm(piece.length(), way) + " mm   " + Sizes.inches(piece.length(), way) + " in";
+    List<String> sizes = sizes(piece.length(), way);
+    String length = String.join("   ", sizes);
     double half = p.face().width(length, NOTE) / 2;
     p.text(Math.max(0.5 + w / 2, half), 1.2, NOTE, Anchor.MIDDLE, length);
     double x = 0.5 + w + 2.5;
     dimension(p, new Vec2(x, BELOW), new Vec2(x, BELOW + h));
     double middle = BELOW + h / 2;
-    p.text(x + 2, middle + 0.8, NOTE, Anchor.START, Sizes.mm(piece.width(), way) + " mm");
-    p.text(x + 2, middle - 3.4, NOTE, Anchor.START, Sizes.inches(piece.width(), way) + " in");
+    List<String> across = sizes(piece.width(), way);
+    p.text(x + 2, middle + 0.8, NOTE, Anchor.START, across.get(0));
+    p.text(x + 2, middle - 3.4, NOTE, Anchor.START, across.get(1));
+  }
+
+  /** A size in both units, the job's first. */
+  private List<String> sizes(double length, Rounding way) {
+    String mm = Sizes.mm(length, way) + " mm";
+    String in = Sizes.inches(length, way) + " in";
+    return inches ? List.of(in, mm) : List.of(mm, in);
+  }
+
+  private String thickness(PatternPiece piece) {
+    return inches ? Sizes.inches(piece.thickness()) + " in" : Sizes.mm(piece.thickness());
   }
 
   /** Dashes at a third, so that a small drawing still shows which line is which. */

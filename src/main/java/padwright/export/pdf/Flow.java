@@ -130,7 +130,7 @@ final class Flow {
 
   private double indent(Block b) {
     double box = b.kind() == Block.Kind.TICK ? size * 1.4 : 0;
-    return b.marker().isEmpty()
+    return b.marker().isEmpty() || b.kind() == Block.Kind.BLANK
         ? box
         : box + Math.max(size * 1.7, face.width(b.marker(), size) + size * 0.6);
   }
@@ -149,14 +149,14 @@ final class Flow {
           LineStyle.CHECK);
       left += size * 1.4;
     }
-    if (line.first && !line.block.marker().isEmpty()) {
+    if (line.first && line.block.kind() != Block.Kind.BLANK && !line.block.marker().isEmpty()) {
       p.text(left, l.y, size, true, line.block.marker());
     }
     p.text(l.x, l.y, line.size, false, line.text);
     if (line.first && line.block.kind() == Block.Kind.BLANK) {
       double from = l.x + face.width(line.text, size) + 2;
       p.line(from, l.y - 0.4, from + BLANK_LENGTH, l.y - 0.4, LineStyle.DIMENSION);
-      p.text(from + BLANK_LENGTH + 1, l.y, size, false, "mm");
+      p.text(from + BLANK_LENGTH + 1, l.y, size, false, line.block.marker());
     }
   }
 }

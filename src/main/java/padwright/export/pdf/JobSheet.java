@@ -2,6 +2,7 @@ package padwright.export.pdf;
 
 import java.io.IOException;
 import java.util.List;
+import padwright.design.Units;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
 import padwright.geometry.Bounds;
@@ -24,12 +25,17 @@ public final class JobSheet {
 
   private final PartResult part;
   private final JobHeader header;
+  private final Units units;
   private final CuttingList list;
 
-  public JobSheet(PartResult part, JobHeader header) {
+  /**
+   * @param units what is printed first
+   */
+  public JobSheet(PartResult part, JobHeader header, Units units) {
     this.part = part;
     this.header = header;
-    list = new CuttingList(part.pieces());
+    this.units = units;
+    list = new CuttingList(part.pieces(), units);
   }
 
   /** Text in place and the size it came out in. */
@@ -61,10 +67,10 @@ public final class JobSheet {
    * The whole text on one page; else without the reasons for defaults; else on as few as hold it.
    */
   private Fit fit(Typeface face, Sheet sheet) {
-    List<Block> whole = JobSheetText.of(part, false);
+    List<Block> whole = JobSheetText.of(part, units, false);
     double least = SIZES[SIZES.length - 1];
     int fewest = new Fit(least, lay(face, sheet, whole, least)).pages();
-    List<Block> brief = JobSheetText.of(part, true);
+    List<Block> brief = JobSheetText.of(part, units, true);
     boolean briefFits = new Fit(least, lay(face, sheet, brief, least)).pages() == 1;
     boolean shorten = fewest > 1 && briefFits;
     for (double size : SIZES) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import padwright.cover.CornerPlan;
 import padwright.design.Assumption;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
+import padwright.design.Units;
 import padwright.material.Status;
 import padwright.pattern.Figures;
 import padwright.pattern.PartResult;
@@ -27,17 +29,23 @@ final class JobSheetText {
               + " rules and licensed practice go before this sheet.");
 
   private final PartResult part;
+  private final boolean inches;
   private final List<Block> blocks = new ArrayList<>();
 
-  private JobSheetText(PartResult part) {
+  private JobSheetText(PartResult part, Units units) {
     this.part = part;
+    this.inches = units == Units.INCH;
   }
 
   /**
+   * @param units what is printed first
    * @param brief leaves out why a default was taken, where the sheet is full
    */
-  static List<Block> of(PartResult part, boolean brief) {
-    JobSheetText t = new JobSheetText(part);
+  static List<Block> of(PartResult part, Units units, boolean brief) {
+    JobSheetText t = new JobSheetText(part, units);
+    if (t.inches) {
+      t.blocks.add(Block.item("Plain lengths in the sentences below are mm; inches are named."));
+    }
     t.findings("Before you cut", false);
     t.blanks();
     t.sizes();
@@ -77,23 +85,39 @@ final class JobSheetText {
 
   private void blanks() {
     PadSpec s = part.spec();
+    String unit = inches ? "in" : "mm";
     blocks.add(Block.heading("Measure first, write down"));
     blocks.add(
         Block.blank(
             "Board, planned "
-                + Sizes.mm(s.boardThickness())
+                + planned(s.boardThickness())
                 + ", at least "
-                + Sizes.mm(s.leastThickness())));
+                + planned(s.leastThickness()),
+            unit));
     for (int i = 0; i < s.foam().size(); i++) {
       blocks.add(
           Block.blank(
               "Foam"
                   + (s.foam().size() > 1 ? " " + (i + 1) : "")
                   + ", planned "
-                  + Sizes.mm(s.foam().get(i).thickness())));
+                  + planned(s.foam().get(i).thickness()),
+              unit));
     }
-    blocks.add(Block.blank("Covering, planned " + hundredths(s.coverThickness())));
+    blocks.add(Block.blank("Covering, planned " + covering(s.coverThickness()), unit));
     blocks.add(Block.item("Where one differs, put it into the job and draw again before cutting."));
+  }
+
+  private String size(double mm) {
+    return inches ? Sizes.inches(mm) + " in (" + Sizes.mm(mm) + " mm)" : Sizes.mm(mm) + " mm";
+  }
+
+  /** Beside a line to write on, where there is room for one unit only. */
+  private String planned(double mm) {
+    return inches ? Sizes.inches(mm) + " in" : Sizes.mm(mm) + " mm";
+  }
+
+  private String covering(double mm) {
+    return inches ? Sizes.inches(mm) + " in (" + hundredths(mm) + " mm)" : hundredths(mm) + " mm";
   }
 
   private static String hundredths(double mm) {
@@ -104,20 +128,16 @@ final class JobSheetText {
   private void sizes() {
     Figures.Box f = part.figures().finished();
     blocks.add(Block.heading("Finished size"));
+    String mm = Sizes.mm(f.length()) + " x " + Sizes.mm(f.width()) + " x " + Sizes.mm(f.height());
+    String in =
+        Sizes.inches(f.length())
+            + " x "
+            + Sizes.inches(f.width())
+            + " x "
+            + Sizes.inches(f.height());
     blocks.add(
         Block.item(
-            Sizes.mm(f.length())
-                + " x "
-                + Sizes.mm(f.width())
-                + " x "
-                + Sizes.mm(f.height())
-                + " high mm ("
-                + Sizes.inches(f.length())
-                + " x "
-                + Sizes.inches(f.width())
-                + " x "
-                + Sizes.inches(f.height())
-                + " in), "
+            (inches ? in + " high in (" + mm + " mm), " : mm + " high mm (" + in + " in), ")
                 + hundredths(part.figures().weight())
                 + " kg."));
     blocks.add(
@@ -138,31 +158,48 @@ final class JobSheetText {
         Block.item(
             part.spec().staple().name()
                 + ", leg "
-                + Sizes.mm(f.leg())
-                + " mm, "
+                + size(f.leg())
+                + ", "
                 + f.count()
                 + " of them, at most "
-                + Sizes.mm(f.spacing())
+                + size(f.spacing())
                 + " apart, "
-                + Sizes.mm(part.spec().edgeDistance())
+                + size(part.spec().edgeDistance())
                 + " from the edge."));
-    blocks.add(Block.item(depth(f.single())));
+    blocks.add(Block.item(depth(f.single(), "")));
     if (f.corner().layers() != f.single().layers()) {
-      blocks.add(Block.item(depth(f.corner())));
+      blocks.add(Block.item(depth(f.corner(), thickest(f.corner().layers()))));
     }
   }
 
-  private static String depth(Figures.StapleDepth d) {
+  /** Where the most layers lie; corners may differ. */
+  private String thickest(int layers) {
+    List<CornerPlan> corners = part.cover().corners();
+    List<String> names =
+        corners.stream()
+            .filter(c -> part.layersAt(c) == layers)
+            .map(CornerPlan::name)
+            .collect(Collectors.toList());
+    if (corners.size() == 1) {
+      return ", at the rim's pleats";
+    }
+    return names.size() == corners.size()
+        ? ", at the corners"
+        : ", at corner " + String.join(", ", names);
+  }
+
+  private static String depth(Figures.StapleDepth d, String where) {
     return "Through "
         + d.layers()
         + (d.layers() == 1 ? " layer" : " layers")
+        + where
         + ": "
         + Sizes.mm(d.penetration())
-        + " into the board, "
+        + " mm into the board, "
         + Sizes.mm(d.margin())
-        + " left under the point, hold "
+        + " mm left under the point, hold "
         + Sizes.mm(d.hold())
-        + ".";
+        + " mm.";
   }
 
   private void steps() {

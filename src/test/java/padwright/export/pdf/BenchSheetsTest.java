@@ -13,6 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import padwright.design.Units;
 import padwright.material.Paper;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternPiece;
@@ -46,9 +47,17 @@ class BenchSheetsTest {
   void the_cutting_list_rounds_the_base_down_and_the_cover_up() throws IOException {
     // Pieces of 600.3 x 60.3 and 745.1416 x 205.1416; 1/32 in is 0.79375 mm:
     // 600.3 mm = 756.28/32 in, 60.3 = 75.97/32, 745.1416 = 938.76/32, 205.1416 = 258.45/32.
-    CuttingList list = new CuttingList(SamplePieces.pieces());
+    CuttingList list = new CuttingList(SamplePieces.pieces(), Units.MM);
     assertThat(list.rows().get(0)).contains("600 x 60", "23 5/8 x 2 11/32");
     assertThat(list.rows().get(3)).contains("745.5 x 205.5", "29 11/32 x 8 3/32");
+  }
+
+  @Test
+  void a_job_in_inches_lists_inches_first() {
+    CuttingList list = new CuttingList(SamplePieces.pieces(), Units.INCH);
+    assertThat(list.rows().get(0).subList(2, 4)).containsExactly("23 5/8 x 2 11/32", "600 x 60");
+    // The base's board of 12 mm is 15.1/32 in.
+    assertThat(list.rows().get(0).get(4)).isEqualTo("15/32");
   }
 
   @Test
@@ -59,10 +68,10 @@ class BenchSheetsTest {
           .contains("2026-03-14")
           .contains("600x60")
           .contains("745.5x205.5")
-          .contains("Board,planned12,atleast11.5")
+          .contains("Board,planned12mm,atleast11.5mm")
           .contains("602x62x37highmm")
           .contains("leg8mm,50")
-          .contains("4.5leftunderthepoint")
+          .contains("4.5mmleftunderthepoint")
           .contains("mitredend")
           .contains("onelongsidefromitscentreoutwards,thentheother")
           .contains("cut3mmoutsidetheline")
@@ -113,7 +122,9 @@ class BenchSheetsTest {
           .contains("205.5mm83/32in")
           .contains("trimline15,foldlines35.1,72.6")
           .contains("Cover,cornerfrontright")
-          .contains("turnedover:frontleft");
+          .contains("turnedover:frontleft")
+          .contains("Linesofthecorners")
+          .contains("creaseofapleat");
       assertThat(ReadBack.words(d, 3)).doesNotContain("Sizesandcorners");
       List<Double> lengths =
           ReadBack.lines(d.getPage(1)).stream().map(ReadBack.Line::length).toList();

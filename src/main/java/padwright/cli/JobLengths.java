@@ -1,0 +1,102 @@
+package padwright.cli;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import padwright.design.Finding;
+import padwright.design.Units;
+import padwright.measure.LengthText;
+import padwright.measure.Rounding;
+
+/**
+ * Prints lengths given in mm the way a job wants them: mm first in a job in mm, and in a job in
+ * inches inches first, in fractions where they are measured and in thousandths where they are only
+ * compared, with the mm after them. A length that is not finite is a dash.
+ */
+record JobLengths(Units units) {
+  /** The finest fraction of an inch that a thickness is sold by. */
+  private static final int INCH_PARTS = 32;
+
+  /** Fine enough to tell a tenth of a millimetre, which margins under a staple are held to. */
+  private static final int INCH_DECIMALS = 3;
+
+  private static final double INCH = 25.4;
+
+  private static final Pattern WHOLLY_MM = Pattern.compile("(-?\\d+(?:\\.\\d+)?) mm");
+
+  boolean inches() {
+    return units == Units.INCH;
+  }
+
+  /** Without the unit, to a tenth of a mm. */
+  static String mm(double mm, Rounding rounding) {
+    return Double.isFinite(mm) ? LengthText.mmNumber(mm, LengthText.MM_DIGITS, rounding) : "-";
+  }
+
+  /** Without the unit, to a thirty-second. */
+  static String inches(double mm, Rounding rounding) {
+    if (!Double.isFinite(mm)) {
+      return "-";
+    }
+    String text = LengthText.inches(mm, INCH_PARTS, rounding);
+    return text.substring(0, text.length() - " in".length());
+  }
+
+  /** In running text: {@code 20.0 mm}, or {@code 25/32 in (20.0 mm)}. */
+  String spoken(double mm) {
+    return spoken(mm, mm(mm, Rounding.NEAREST));
+  }
+
+  /** A leg, which is named by its whole or half mm: {@code 8}, or {@code 5/16 in (8 mm)}. */
+  String leg(double mm) {
+    return inches()
+        ? spoken(mm, FiguresText.plain(Math.round(mm * 10) / 10.0))
+        : FiguresText.plain(mm);
+  }
+
+  private String spoken(double mm, String text) {
+    return inches() ? inches(mm, Rounding.NEAREST) + " in (" + text + " mm)" : text + " mm";
+  }
+
+  /** A depth in a table: {@code 7.0}, or {@code 0.276 (7.0)}. */
+  String depth(double mm) {
+    String text = mm(mm, Rounding.NEAREST);
+    return inches() && Double.isFinite(mm) ? thousandths(mm) + " (" + text + ")" : text;
+  }
+
+  /** The head of a table of depths. */
+  String depthUnit() {
+    return inches() ? "in (mm)" : "mm";
+  }
+
+  /** The value of a default: one that is a length in mm gets its inches. */
+  String value(String text) {
+    Matcher m = WHOLLY_MM.matcher(text);
+    return inches() && m.matches() ? spoken(Double.parseDouble(m.group(1)), m.group(1)) : text;
+  }
+
+  /** What a finding in mm comes to in inches; empty where there is nothing to say. */
+  String beside(Finding f) {
+    if (!inches() || !f.unit().equals("mm") || !finite(f.value())) {
+      return "";
+    }
+    return " In inches: found "
+        + thousandths(f.value().getAsDouble())
+        + (finite(f.limit()) ? ", limit " + thousandths(f.limit().getAsDouble()) : "")
+        + ".";
+  }
+
+  /** What to add to a heading over sentences, whose plain numbers are mm in every job. */
+  String inSentences() {
+    return inches() ? " (plain lengths in mm)" : "";
+  }
+
+  private static boolean finite(OptionalDouble d) {
+    return d.isPresent() && Double.isFinite(d.getAsDouble());
+  }
+
+  private static String thousandths(double mm) {
+    return String.format(Locale.ROOT, "%." + INCH_DECIMALS + "f", mm / INCH);
+  }
+}
