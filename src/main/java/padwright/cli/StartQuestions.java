@@ -23,22 +23,27 @@ final class StartQuestions {
   private final Streams streams;
   private final ReadyPart ready;
   private final Units units;
+  private final boolean drawn;
   private final WrappedPad pad;
 
-  StartQuestions(Streams streams, Starter starter, ReadyPart ready, Units units) {
+  /**
+   * @param drawn whether the maker gives an outline of their own
+   */
+  StartQuestions(Streams streams, Starter starter, ReadyPart ready, Units units, boolean drawn) {
     this.streams = streams;
     this.ready = ready;
     this.units = units;
+    this.drawn = drawn;
     this.pad = (WrappedPad) starter.start(ready.id(), StartNumbers.none()).parts().get(0);
   }
 
   StartNumbers ask(StartNumbers given) {
     // The size of an outline drawn by its points cannot be answered with one number.
-    boolean drawn = pad.base().outline() instanceof OutlineShape.FreePath;
+    boolean points = drawn || pad.base().outline() instanceof OutlineShape.FreePath;
     OptionalDouble length =
-        drawn ? given.length() : ask(given.length(), ready.length(), () -> size(true));
+        points ? given.length() : ask(given.length(), ready.length(), () -> size(true));
     OptionalDouble width =
-        drawn || ready.width().isEmpty()
+        points || ready.width().isEmpty()
             ? given.width()
             : ask(given.width(), ready.width().get(), () -> size(false));
     return new StartNumbers(

@@ -1,5 +1,6 @@
 package padwright.drawing;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -101,7 +102,7 @@ final class DxfReader {
   }
 
   private static String shown(double mm) {
-    return java.math.BigDecimal.valueOf(mm).stripTrailingZeros().toPlainString();
+    return BigDecimal.valueOf(mm).stripTrailingZeros().toPlainString();
   }
 
   private void layer(Entity e) {

@@ -1,6 +1,7 @@
 package padwright.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -118,7 +119,7 @@ final class Joiner {
     }
     pairs.sort(Comparator.comparingDouble(Pair::apart));
     int[] other = new int[2 * chains.size()];
-    java.util.Arrays.fill(other, -1);
+    Arrays.fill(other, -1);
     for (Pair p : pairs) {
       if (other[p.a()] < 0 && other[p.b()] < 0) {
         other[p.a()] = p.b();

@@ -8,7 +8,10 @@ import padwright.design.OutlineShape.Leg;
 import padwright.design.OutlineShape.Point;
 import padwright.geometry.Bounds;
 import padwright.geometry.Crossings;
+import padwright.geometry.CubicArcs;
 import padwright.geometry.Path;
+import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
 /**
@@ -26,7 +29,9 @@ record Loop(
   private static final double BULGE_STEP = 1e8;
 
   /** The loop moved by {@code by}; null where it encloses nothing. */
-  static Loop of(Chain chain, Vec2 by) {
+  static Loop of(Chain drawnChain, Vec2 by) {
+    // Anticlockwise, so that a positive bulge bows out; the first point stays the first.
+    Chain chain = signedArea(drawnChain) < 0 ? drawnChain.reversed() : drawnChain;
     List<Point> points = rounded(chain, by);
     int drawn = points.size();
     points = apart(points);
@@ -40,6 +45,21 @@ record Loop(
     return new Loop(chain, path, outline, laid, laid.flattened(FLAT), drawn - points.size());
   }
 
+  private static double signedArea(Chain chain) {
+    List<Segment> sides = new ArrayList<>();
+    int n = chain.points().size();
+    for (int k = 0; k < n; k++) {
+      Point p = chain.points().get(k);
+      Vec2 to = chain.points().get((k + 1) % n).at();
+      if (p.leg() instanceof Leg.Cubic c) {
+        sides.addAll(CubicArcs.of(p.at(), c.first(), c.second(), to));
+      } else {
+        sides.add(new Segment(p.at(), to, p.leg() instanceof Leg.Arc a ? a.bulge() : 0));
+      }
+    }
+    return sides.isEmpty() ? 0 : new Path(sides, true).signedArea();
+  }
+
   Bounds box() {
     return laid.bounds();
   }
@@ -49,7 +69,7 @@ record Loop(
   }
 
   private boolean inside(Vec2 p) {
-    return padwright.geometry.Polygons.contains(chords, p);
+    return Polygons.contains(chords, p);
   }
 
   boolean crosses(Loop other) {

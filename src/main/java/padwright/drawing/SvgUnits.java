@@ -1,5 +1,6 @@
 package padwright.drawing;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -101,7 +102,7 @@ record SvgUnits(Affine map, String words) {
   }
 
   private static double factor(NumberScanner in, String unit) {
-    Double factor = UNITS.get(unit.toLowerCase(java.util.Locale.ROOT));
+    Double factor = UNITS.get(unit.toLowerCase(Locale.ROOT));
     if (factor == null) {
       throw in.refuse("the unit is none of mm, cm, in, pt, pc and px");
     }

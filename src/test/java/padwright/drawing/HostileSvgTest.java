@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.net.ServerSocket;
+import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
@@ -97,7 +99,7 @@ class HostileSvgTest {
       try {
         server.accept();
         called.set(true);
-      } catch (java.net.SocketTimeoutException e) {
+      } catch (SocketTimeoutException e) {
         // As it should be: nobody called.
       }
       assertThat(called).isFalse();
@@ -246,7 +248,7 @@ class HostileSvgTest {
         Drawings.svg(
             "<g transform='rotate(9)'><path d='M10 10C60-20 150 40 200 10A90 60 0 0 1 200"
                 + " 100Q50 90 10 100Z'/><rect x='60' y='40' rx='3' width='20' height='9'/></g>");
-    java.util.Random random = new java.util.Random(5);
+    Random random = new Random(5);
     int read = 0;
     for (int i = 0; i < 3000; i++) {
       StringBuilder text = new StringBuilder(good);

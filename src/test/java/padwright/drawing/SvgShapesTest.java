@@ -23,6 +23,7 @@ import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import padwright.geometry.Vec2;
 import padwright.measure.LengthUnit;
 
 /** Shapes against closed forms, and paths and transforms against Batik's own readers of them. */
@@ -129,7 +130,7 @@ class SvgShapesTest {
     // By hand: scale(3, 1) of a circle of radius 50 is an ellipse of half axes 150 and 50.
     DrawnOutline drawn =
         Drawings.read(Drawings.svg("<circle cx='50' cy='60' r='50' transform='scale(3 1)'/>"));
-    for (padwright.geometry.Vec2 p : Drawings.chords(drawn)) {
+    for (Vec2 p : Drawings.chords(drawn)) {
       double x = (p.x() - 150) / 150;
       double y = (p.y() - 50) / 50;
       double gradient = 2 * Math.hypot(x / 150, y / 50);
@@ -187,9 +188,9 @@ class SvgShapesTest {
         Drawings.read(
             Drawings.svg("<path d='M100 100H200V150H150Z'/><circle cx='190' cy='110' r='5'/>"));
     // The slanted side leaves from the upper left, which is high up in the drawing.
-    assertThat(drawn.outline().points().get(0).at()).isEqualTo(new padwright.geometry.Vec2(0, 50));
+    assertThat(drawn.outline().points().get(0).at()).isEqualTo(new Vec2(0, 50));
     assertThat(drawn.openings()).hasSize(1);
-    assertThat(drawn.openings().get(0).at()).isEqualTo(new padwright.geometry.Vec2(40, 15));
+    assertThat(drawn.openings().get(0).at()).isEqualTo(new Vec2(40, 15));
     assertThat(drawn.openings().get(0).length()).isEqualTo(10);
   }
 
