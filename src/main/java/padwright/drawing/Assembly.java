@@ -40,18 +40,20 @@ final class Assembly {
     Joiner joiner = new Joiner(chains, budget);
     joiner.open().forEach(c -> left(c, "open: an end meets no other"));
     joiner.twice().forEach(c -> left(c, "drawn twice"));
-    List<Loop> loops = loops(joiner.closed(), Vec2.ZERO);
-    if (loops.isEmpty()) {
+    List<Loop.Drawn> drawn = drawn(joiner.closed());
+    if (drawn.isEmpty()) {
       throw none(chains);
     }
-    Bounds box = loops.get(0).box();
-    Vec2 by = new Vec2(-box.minX(), -box.minY());
-    checkSize(loops.get(0).chain(), box, DrawingLimits.LARGEST);
-    List<Loop> moved = loops(loops.stream().map(Loop::chain).toList(), by);
-    Loop outline = moved.get(0);
+    Bounds box = drawn.get(0).box();
+    checkSize(drawn.get(0).chain(), box, DrawingLimits.LARGEST);
+    List<Loop> loops = loops(drawn, new Vec2(-box.minX(), -box.minY()));
+    if (loops.isEmpty() || loops.get(0).chain() != drawn.get(0).chain()) {
+      throw none(chains);
+    }
+    Loop outline = loops.get(0);
     check(outline, "the outline");
     read(outline);
-    List<Loop> inner = inner(outline, moved.subList(1, moved.size()));
+    List<Loop> inner = inner(outline, loops.subList(1, loops.size()));
     List<String> notes = new ArrayList<>(said);
     int dropped = outline.dropped() + inner.stream().mapToInt(Loop::dropped).sum();
     if (dropped > 0) {
@@ -71,20 +73,35 @@ final class Assembly {
         new DrawingReport(format, scale, tally.read(), tally.left(), joiner.gaps(), notes));
   }
 
-  /** Fit loops, the largest box first; what encloses nothing is left. */
-  private List<Loop> loops(List<Chain> closed, Vec2 by) {
-    List<Loop> loops = new ArrayList<>();
+  /** The closed chains, the largest box first; tiny ones are left. */
+  private List<Loop.Drawn> drawn(List<Chain> closed) {
+    List<Loop.Drawn> drawn = new ArrayList<>();
     for (Chain c : closed) {
       budget.time();
       checkPoints(c);
-      Loop loop = Loop.of(c, by);
-      if (loop == null || Math.min(loop.box().width(), loop.box().height()) < DrawingLimits.LEAST) {
+      Loop.Drawn d = Loop.Drawn.of(c);
+      if (d.tooSmall()) {
         left(c, "smaller than 1 mm");
+      } else {
+        drawn.add(d);
+      }
+    }
+    drawn.sort(Comparator.comparingDouble((Loop.Drawn d) -> -d.area()));
+    return drawn;
+  }
+
+  /** The same made fit for a job file, in the same order. */
+  private List<Loop> loops(List<Loop.Drawn> drawn, Vec2 by) {
+    List<Loop> loops = new ArrayList<>();
+    for (Loop.Drawn d : drawn) {
+      budget.time();
+      Loop loop = Loop.of(d.chain(), by);
+      if (loop == null) {
+        left(d.chain(), "encloses nothing");
       } else {
         loops.add(loop);
       }
     }
-    loops.sort(Comparator.comparingDouble((Loop l) -> -l.box().width() * l.box().height()));
     return loops;
   }
 
@@ -161,6 +178,11 @@ final class Assembly {
               + LengthText.mm(at.y())
               + " above its lowest point",
           "Draw it so that it goes round once");
+    }
+    if (Math.min(loop.box().width(), loop.box().height()) < DrawingLimits.LEAST
+        || loop.laid().area() < DrawingLimits.LEAST) {
+      throw budget.refuse(
+          loop.chain().line(), what + " encloses no area", "Draw it so that it goes round once");
     }
   }
 

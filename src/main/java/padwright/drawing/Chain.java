@@ -60,21 +60,17 @@ record Chain(List<Point> points, Vec2 end, boolean closed, List<Source> source) 
     return leg instanceof Leg.Cubic c ? new Leg.Cubic(c.second(), c.first()) : leg;
   }
 
-  /** This chain and another one after it, which starts where this one ends, or near there. */
-  Chain then(Chain next) {
-    List<Point> all = new ArrayList<>(points);
-    Vec2 joint = end.midpoint(next.start());
-    all.add(new Point(joint, next.points.get(0).leg()));
-    all.addAll(next.points.subList(1, next.points.size()));
-    List<Source> sources = new ArrayList<>(source);
-    sources.addAll(next.source);
-    return new Chain(all, next.end, false, sources);
-  }
-
-  /** Its end put on its start. */
-  Chain joined() {
-    List<Point> all = new ArrayList<>(points);
-    all.set(0, new Point(start().midpoint(end), points.get(0).leg()));
-    return new Chain(all, all.get(0).at(), true, source);
+  /** Chains that follow each other to a loop; each starts where the one before ends, or near. */
+  static Chain loop(List<Chain> chains) {
+    List<Point> points = new ArrayList<>();
+    List<Source> sources = new ArrayList<>();
+    Vec2 before = chains.get(chains.size() - 1).end;
+    for (Chain c : chains) {
+      points.add(new Point(before.midpoint(c.start()), c.points.get(0).leg()));
+      points.addAll(c.points.subList(1, c.points.size()));
+      sources.addAll(c.source);
+      before = c.end;
+    }
+    return new Chain(points, points.get(0).at(), true, sources);
   }
 }

@@ -3,6 +3,7 @@ package padwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import padwright.measure.InputRefused;
 import padwright.measure.Printable;
 
@@ -14,6 +15,9 @@ final class DxfGroups {
   private static final int SHOWN = 24;
   private static final int LEAST_CODE = -5;
   private static final int MOST_CODE = 1071;
+  private static final Pattern CODE = Pattern.compile("-?\\d{1,4}");
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
 
   /**
    * One group.
@@ -100,7 +104,7 @@ final class DxfGroups {
   }
 
   private int code(String text, int line) {
-    if (text.length() <= 5 && text.matches("-?\\d{1,4}")) {
+    if (text.length() <= 5 && CODE.matcher(text).matches()) {
       int code = Integer.parseInt(text);
       if (code >= LEAST_CODE && code <= MOST_CODE) {
         return code;
@@ -116,7 +120,7 @@ final class DxfGroups {
   double number(Group group) {
     String text = group.value();
     boolean fits = text.length() <= DrawingLimits.LONGEST_NUMBER;
-    if (fits && text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?")) {
+    if (fits && NUMBER.matcher(text).matches()) {
       double value = Double.parseDouble(text);
       if (Math.abs(value) <= DrawingLimits.LARGEST_NUMBER) {
         return value;

@@ -169,14 +169,12 @@ final class Joiner {
       }
       return;
     }
-    Chain loop = null;
+    List<Chain> loop = new ArrayList<>();
     for (int e : ends) {
-      budget.time();
-      Chain next = e % 2 == 1 ? chains.get(e / 2) : chains.get(e / 2).reversed();
+      loop.add(e % 2 == 1 ? chains.get(e / 2) : chains.get(e / 2).reversed());
       gap(e, other[e], chains);
-      loop = loop == null ? next : loop.then(next);
     }
-    closed.add(loop.joined());
+    closed.add(Chain.loop(loop));
   }
 
   private void gap(int end, int met, List<Chain> chains) {

@@ -20,18 +20,23 @@ import padwright.geometry.Vec2;
  *
  * @param path its points as drawn, moved
  * @param laid the same laid out, where it was drawn
+ * @param box its bounding box
  * @param chords its corner points, to look for points inside
  * @param dropped how many sides were too short to keep
  */
 record Loop(
-    Chain chain, FreePath path, FreeOutline outline, Path laid, List<Vec2> chords, int dropped) {
+    Chain chain,
+    FreePath path,
+    FreeOutline outline,
+    Path laid,
+    Bounds box,
+    List<Vec2> chords,
+    int dropped) {
   private static final double FLAT = 0.05;
   private static final double BULGE_STEP = 1e8;
 
   /** The loop moved by {@code by}; null where it encloses nothing. */
-  static Loop of(Chain drawnChain, Vec2 by) {
-    // Anticlockwise, so that a positive bulge bows out; the first point stays the first.
-    Chain chain = signedArea(drawnChain) < 0 ? drawnChain.reversed() : drawnChain;
+  static Loop of(Chain chain, Vec2 by) {
     List<Point> points = rounded(chain, by);
     int drawn = points.size();
     points = apart(points);
@@ -42,26 +47,39 @@ record Loop(
     FreePath path = new FreePath(points);
     FreeOutline outline = FreeOutline.of(path);
     Path laid = outline.path().translated(outline.moved().times(-1));
-    return new Loop(chain, path, outline, laid, laid.flattened(FLAT), drawn - points.size());
+    return new Loop(
+        chain, path, outline, laid, laid.bounds(), laid.flattened(FLAT), drawn - points.size());
   }
 
-  private static double signedArea(Chain chain) {
-    List<Segment> sides = new ArrayList<>();
-    int n = chain.points().size();
-    for (int k = 0; k < n; k++) {
-      Point p = chain.points().get(k);
-      Vec2 to = chain.points().get((k + 1) % n).at();
-      if (p.leg() instanceof Leg.Cubic c) {
-        sides.addAll(CubicArcs.of(p.at(), c.first(), c.second(), to));
-      } else {
-        sides.add(new Segment(p.at(), to, p.leg() instanceof Leg.Arc a ? a.bulge() : 0));
+  /** A closed chain, turned to run anticlockwise, with its bounding box where it was drawn. */
+  record Drawn(Chain chain, Bounds box) {
+    /** So that a positive bulge bows out; the first point stays the first. */
+    static Drawn of(Chain chain) {
+      List<Segment> sides = new ArrayList<>();
+      int n = chain.points().size();
+      for (int k = 0; k < n; k++) {
+        Point p = chain.points().get(k);
+        Vec2 to = chain.points().get((k + 1) % n).at();
+        if (p.leg() instanceof Leg.Cubic c) {
+          sides.addAll(CubicArcs.of(p.at(), c.first(), c.second(), to));
+        } else {
+          sides.add(new Segment(p.at(), to, p.leg() instanceof Leg.Arc a ? a.bulge() : 0));
+        }
       }
+      if (sides.isEmpty()) {
+        return new Drawn(chain, Bounds.of(chain.start()));
+      }
+      Path path = new Path(sides, true);
+      return new Drawn(path.signedArea() < 0 ? chain.reversed() : chain, path.bounds());
     }
-    return sides.isEmpty() ? 0 : new Path(sides, true).signedArea();
-  }
 
-  Bounds box() {
-    return laid.bounds();
+    double area() {
+      return box.width() * box.height();
+    }
+
+    boolean tooSmall() {
+      return Math.min(box.width(), box.height()) < DrawingLimits.LEAST;
+    }
   }
 
   boolean contains(Loop other) {
