@@ -86,6 +86,8 @@ class JobRefusalTest {
       "along": 0|"along": "3 %"|21|$.parts[0].cover.stretchAllowance.along|"3 %" is not a number|without quotes
       "grip": 0|"grip": 0, "warp": "across"|21|$.parts[0].cover.warp|"across" is not known|width
       "auto"|"folded"|22|$.parts[0].corners|"folded" is not known|eased
+      "auto"|"gusset"|22|$.parts[0].corners|"gusset" is for a hollow corner|auto
+      "auto"|{ "each": ["auto", "auto", "clips", "auto"] }|22|$.parts[0].corners.each[2]|"clips" is for a hollow corner|path
       "auto"|5|22|$.parts[0].corners|5 is not a way|single pleat
       "auto"|{ "each": ["auto"] }|22|$.parts[0].corners.each|1 item|exactly 4
       "auto"|{ "treatment": "auto", "each": [] }|22|$.parts[0].corners.each|both given|out

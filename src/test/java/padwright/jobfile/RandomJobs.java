@@ -3,6 +3,7 @@ package padwright.jobfile;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,6 +36,10 @@ import padwright.geometry.Vec2;
 
 /** Makes jobs that a job file can say, with every field in use now and then. */
 final class RandomJobs {
+  /** What a rectangle's corner may have. */
+  private static final Treatment[] CONVEX =
+      EnumSet.complementOf(EnumSet.of(Treatment.GUSSET, Treatment.CLIPS)).toArray(Treatment[]::new);
+
   private final Random random;
 
   RandomJobs(long seed) {
@@ -216,7 +221,7 @@ final class RandomJobs {
       treatments.add(
           round
               ? pick(new Treatment[] {Treatment.AUTO, Treatment.EASED, Treatment.PLEATS})
-              : pick(Treatment.values()));
+              : pick(corners == 4 ? CONVEX : Treatment.values()));
     }
     return new WrappedPad.Corners(
         treatments, optional(() -> length(6, 14)), optional(() -> length(2, 9)));
