@@ -41,9 +41,9 @@ final class SvgAttributes {
 
   /** Whether the element is hidden by an attribute or a style of its own. */
   boolean hidden() {
-    return property("display").filter(v -> v.equals("none")).isPresent()
+    return property("display").filter(v -> v.startsWith("none")).isPresent()
         || property("visibility")
-            .filter(v -> v.equals("hidden") || v.equals("collapse"))
+            .filter(v -> v.startsWith("hidden") || v.startsWith("collapse"))
             .isPresent();
   }
 

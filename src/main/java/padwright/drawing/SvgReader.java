@@ -85,6 +85,8 @@ final class SvgReader {
     // The JDK's own, whatever is on the class path, with everything off that looks elsewhere.
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    // A style sheet in one piece, so that nothing in it is looked at by halves.
+    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
     factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");

@@ -264,8 +264,14 @@ class CrossingsTest {
     }
     comb.add(v(1000, -5));
     comb.add(v(0, -5));
+    // Upright and aslant: aslant, the boxes of all long segments overlap.
     Path path = Path.polygon(comb);
+    Path slant = path.rotated(Math.PI / 4);
     assertThat(Crossings.first(path)).isEmpty();
+    assertThat(Crossings.first(slant)).isEmpty();
+    long begin = System.nanoTime();
+    Crossings.first(slant);
+    assertThat((System.nanoTime() - begin) / 1e6).as("ms aslant").isLessThan(2000);
     long start = System.nanoTime();
     for (int i = 0; i < 10; i++) {
       Crossings.first(path);
