@@ -34,14 +34,15 @@ final class Joiner {
 
   Joiner(List<Chain> chains, Budget budget) {
     this.budget = budget;
-    Set<List<Object>> seen = new HashSet<>();
+    Set<List<Long>> seen = new HashSet<>();
     List<Chain> ends = new ArrayList<>();
     for (Chain c : chains) {
-      if (seen.contains(key(c)) || seen.contains(key(c.reversed()))) {
+      List<Long> key = key(c);
+      if (seen.contains(key) || seen.contains(key(c.reversed()))) {
         twice.add(c);
         continue;
       }
-      seen.add(key(c));
+      seen.add(key);
       (c.closed() ? closed : ends).add(c);
     }
     join(ends);
@@ -67,20 +68,24 @@ final class Joiner {
     return gaps;
   }
 
-  private static List<Object> key(Chain c) {
-    List<Object> key = new ArrayList<>();
+  private static List<Long> key(Chain c) {
+    List<Long> key = new ArrayList<>();
     for (Point p : c.points()) {
-      key.add(Math.round(p.at().x() / SAME));
-      key.add(Math.round(p.at().y() / SAME));
+      add(key, p.at());
       if (p.leg() instanceof Leg.Arc a) {
         key.add(Math.round(a.bulge() / SAME));
       } else if (p.leg() instanceof Leg.Cubic cubic) {
-        key.add(cubic.toString());
+        add(key, cubic.first());
+        add(key, cubic.second());
       }
     }
-    key.add(Math.round(c.end().x() / SAME));
-    key.add(Math.round(c.end().y() / SAME));
+    add(key, c.end());
     return key;
+  }
+
+  private static void add(List<Long> key, Vec2 p) {
+    key.add(Math.round(p.x() / SAME));
+    key.add(Math.round(p.y() / SAME));
   }
 
   private record Pair(int a, int b, double apart) {}
