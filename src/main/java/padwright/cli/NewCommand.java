@@ -6,14 +6,17 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import padwright.design.Assumption;
 import padwright.design.Job;
 import padwright.design.Units;
+import padwright.drawing.DrawnOutline;
 import padwright.jobfile.JobSaver;
 import padwright.jobfile.JobWriter;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
+import padwright.jobfile.StartOutline;
 import padwright.jobfile.Starter;
 import padwright.measure.InputRefused;
 import picocli.CommandLine.Command;
@@ -33,7 +36,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Example:",
       "  padwright new forearm-rest --out desk.json",
-      "  padwright new round-stool-top --length 320 --board \"3/4 in\" --out stool.json"
+      "  padwright new round-stool-top --length 320 --board \"3/4 in\" --out stool.json",
+      "  padwright new wall-panel --outline panel.svg --out panel.json"
     })
 final class NewCommand implements Callable<Integer> {
   private final Streams streams;
@@ -42,6 +46,14 @@ final class NewCommand implements Callable<Integer> {
   private String pattern;
 
   @Mixin private StartOptions numbers = new StartOptions();
+
+  @Option(
+      names = "--outline",
+      paramLabel = "DRAWING",
+      description = "An SVG or DXF file: its outline is the board, loops inside it are cut-outs.")
+  private Path outline;
+
+  @Mixin private DrawingOptions drawing = new DrawingOptions();
 
   @Option(
       names = "--out",
@@ -78,16 +90,19 @@ final class NewCommand implements Callable<Integer> {
     }
     ReadyPart ready = starter.part(pattern);
     StartNumbers given = numbers.read();
-    if (numbers.asks(streams.terminal())) {
-      given = new StartQuestions(streams, starter, ready, numbers.units()).ask(given);
-    }
     Units units = numbers.units();
-    Job job = starter.start(pattern, given, units);
-    List<Assumption> taken = starter.taken(pattern, given);
+    Optional<DrawnOutline> drawn = Optional.ofNullable(outline).map(drawing::read);
+    if (numbers.asks(streams.terminal())) {
+      given = new StartQuestions(streams, starter, ready, units, drawn.isPresent()).ask(given);
+    }
+    Optional<StartOutline> start = drawn.map(drawing::start);
+    Job job = starter.start(pattern, given, units, start);
+    List<Assumption> taken = starter.taken(pattern, given, start);
     String text = JobWriter.write(job);
     if (file != null) {
       save(text);
     }
+    drawn.ifPresent(d -> streams.err().print(OutlineWords.report(outline, d)));
     deliver(job, text, taken);
     return ExitStatus.FINE;
   }

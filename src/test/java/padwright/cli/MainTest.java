@@ -48,7 +48,7 @@ class MainTest {
     Cli.Said said = Cli.run();
     assertThat(said.status()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
-    assertThat(said.err()).contains("new, check, figures, draft or catalogue");
+    assertThat(said.err()).contains("new, outline, check, figures, draft or catalogue");
   }
 
   @Test
