@@ -43,6 +43,6 @@ final class Padwright implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        new CommandLine(spec), "name a command: new, check, figures, draft or catalogue");
+        new CommandLine(spec), "name a command: new, fit, check, figures, draft or catalogue");
   }
 }

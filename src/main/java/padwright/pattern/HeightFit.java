@@ -46,6 +46,15 @@ public final class HeightFit {
     return Math.abs(error) <= tolerance() + SAME;
   }
 
+  /**
+   * The part with the length, width and meaning of size that are wanted, its make-up as it is.
+   *
+   * @throws InputRefused where it has no such length or width
+   */
+  public static WrappedPad sized(WrappedPad part, FitWish wish) {
+    return PadChange.sized(part, wish);
+  }
+
   /** A board or a wadding that may be taken, and how it differs. */
   private record Bottom(
       double board, Optional<WaddingLayer> wadding, double wad, Set<Change> changes, double off) {
