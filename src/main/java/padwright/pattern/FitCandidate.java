@@ -15,7 +15,8 @@ import padwright.pattern.FitAnswer.Change;
  * then the one of fewer sheets, of fewer changes, and the nearer to the part as it stands.
  *
  * @param error its height less the wanted one, mm, by adding up what it is made of
- * @param departure thickness by which foams, board and wadding differ from the part's, mm, summed
+ * @param departure by how much each foam differs from its share in the part as it stands, and board
+ *     and wadding from the part's, mm, summed
  * @param number in the order of finding, which is the same for the same input
  */
 record FitCandidate(
@@ -26,14 +27,18 @@ record FitCandidate(
     Set<Change> changes,
     double departure,
     int number) {
-  /** Errors that differ by less are one: the noise of sums of sheets in mm and inches. */
+  /** Errors this near to each other, mm, are one: no rule shows it on foam; own choice. */
+  static final double STEP = 0.25;
+
+  /** The noise of sums of sheets in mm and inches. */
   private static final double SAME = 1e-6;
 
   static final Comparator<FitCandidate> BEST_FIRST =
-      Comparator.comparingDouble((FitCandidate c) -> Math.rint(Math.abs(c.error) / SAME))
+      Comparator.comparingDouble((FitCandidate c) -> Math.floor((Math.abs(c.error) + SAME) / STEP))
           .thenComparing(FitCandidate::sheets)
           .thenComparing(c -> c.changes.size())
           .thenComparing(c -> Math.rint(c.departure / SAME))
+          .thenComparing(c -> Math.rint(Math.abs(c.error) / SAME))
           .thenComparing(FitCandidate::number);
 
   FitCandidate {

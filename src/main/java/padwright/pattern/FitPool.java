@@ -1,6 +1,7 @@
 package padwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,20 @@ final class FitPool {
   /** What a sheet more or a change must gain in height, mm; less does not show; own choice. */
   static final double WORTH = 0.5;
 
+  /**
+   * So many answers with as many sheets and changes, unless they are the plainest: more would crowd
+   * out the plainer ones, which a maker may prefer for a small error; own choice.
+   */
+  private static final int OF_A_KIND = 2;
+
   private static final double SAME = 1e-6;
 
   /** How many sheets and how many changes. */
-  private record Trouble(int sheets, int changes) {}
+  private record Trouble(int sheets, int changes) {
+    static Trouble of(FitCandidate c) {
+      return new Trouble(c.sheets(), c.changes().size());
+    }
+  }
 
   private final List<FitCandidate> left;
 
@@ -36,7 +47,7 @@ final class FitPool {
   Optional<FitCandidate> best(List<FitCandidate> taken) {
     Map<Trouble, FitCandidate> bestOf = bestOfEach();
     for (FitCandidate c : left) {
-      if (!taken.contains(c) && worth(c, bestOf)) {
+      if (!taken.contains(c) && worth(c, bestOf) && !crowds(c, taken, bestOf)) {
         return Optional.of(c);
       }
     }
@@ -46,9 +57,20 @@ final class FitPool {
   private Map<Trouble, FitCandidate> bestOfEach() {
     Map<Trouble, FitCandidate> best = new HashMap<>();
     for (FitCandidate c : left) {
-      best.putIfAbsent(new Trouble(c.sheets(), c.changes().size()), c);
+      best.merge(Trouble.of(c), c, FitPool::nearer);
     }
     return best;
+  }
+
+  private static FitCandidate nearer(FitCandidate a, FitCandidate b) {
+    return Math.abs(b.error()) < Math.abs(a.error()) - SAME ? b : a;
+  }
+
+  private static boolean crowds(
+      FitCandidate c, List<FitCandidate> taken, Map<Trouble, FitCandidate> bestOf) {
+    Trouble kind = Trouble.of(c);
+    return bestOf.values().stream().anyMatch(plainer -> plainer.plainerThan(c))
+        && taken.stream().filter(t -> Trouble.of(t).equals(kind)).count() >= OF_A_KIND;
   }
 
   private static boolean worth(FitCandidate c, Map<Trouble, FitCandidate> bestOf) {
@@ -63,11 +85,10 @@ final class FitPool {
 
   /** The error of the nearest one that has fewer sheets and takes no more changes. */
   OptionalDouble withFewerSheets(FitCandidate c) {
-    for (FitCandidate other : left) {
-      if (other.sheets() < c.sheets() && other.asPlainAs(c)) {
-        return OptionalDouble.of(other.error());
-      }
-    }
-    return OptionalDouble.empty();
+    return left.stream()
+        .filter(other -> other.sheets() < c.sheets() && other.asPlainAs(c))
+        .min(Comparator.comparingDouble(other -> Math.abs(other.error())))
+        .map(other -> OptionalDouble.of(other.error()))
+        .orElse(OptionalDouble.empty());
   }
 }

@@ -48,7 +48,7 @@ final class SheetStacks {
    *
    * @param below what it stands on; null where it stands on the board
    * @param sheets of the topmost foam, thick to thin
-   * @param departure how much the thickness of each foam differs from the part as it stands, summed
+   * @param departure how much each foam differs from its share in the part as it stands, mm, summed
    * @param unequal how many foams are glued up of sheets that differ
    */
   private record Stack(
@@ -163,6 +163,8 @@ final class SheetStacks {
   /** The stacks to a height that may be missed by a sheet at most. */
   List<Found> near(double wanted) {
     double reach = wanted + named.stream().mapToDouble(this::thickest).max().orElse(0) + SAME;
+    // Each foam's part of a thicker or thinner stack is as large as it is of the part's own.
+    double share = wanted / named.stream().mapToDouble(Named::thickness).sum();
     Map<Key, List<Stack>> standing = new LinkedHashMap<>();
     standing.put(new Key(0, 0, false), java.util.Collections.singletonList(null));
     for (int i = 0; i < named.size(); i++) {
@@ -172,7 +174,7 @@ final class SheetStacks {
         for (Stack below : ways) {
           int count = below == null ? 0 : below.count();
           double room = reach - (below == null ? 0 : below.thickness());
-          put(next, below, named.get(i), room, mostSheets - left - count);
+          put(next, below, named.get(i), room, mostSheets - left - count, share);
         }
       }
       standing = next;
@@ -183,21 +185,22 @@ final class SheetStacks {
         .toList();
   }
 
-  private void put(Map<Key, List<Stack>> next, Stack below, Named n, double room, int mostOfThis) {
+  private void put(
+      Map<Key, List<Stack>> next, Stack below, Named n, double room, int mostOfThis, double share) {
     for (Foam foam : foams(n)) {
       List<Double> sheets = foam.sheets();
       for (int a = 0; a < sheets.size() && sheets.get(a) <= room; a++) {
-        add(next, below, n, foam, List.of(sheets.get(a)));
+        add(next, below, n, foam, List.of(sheets.get(a)), share);
         for (int b = 0; mostOfThis > 1 && b <= a; b++) {
           if (sheets.get(a) + sheets.get(b) > room) {
             break;
           }
-          add(next, below, n, foam, List.of(sheets.get(a), sheets.get(b)));
+          add(next, below, n, foam, List.of(sheets.get(a), sheets.get(b)), share);
           for (int c = 0; mostOfThis > 2 && c <= b; c++) {
             if (sheets.get(a) + sheets.get(b) + sheets.get(c) > room) {
               break;
             }
-            add(next, below, n, foam, List.of(sheets.get(a), sheets.get(b), sheets.get(c)));
+            add(next, below, n, foam, List.of(sheets.get(a), sheets.get(b), sheets.get(c)), share);
           }
         }
       }
@@ -205,7 +208,12 @@ final class SheetStacks {
   }
 
   private static void add(
-      Map<Key, List<Stack>> next, Stack below, Named n, Foam foam, List<Double> sheets) {
+      Map<Key, List<Stack>> next,
+      Stack below,
+      Named n,
+      Foam foam,
+      List<Double> sheets,
+      double share) {
     double own = sheets.stream().mapToDouble(Double::doubleValue).sum();
     boolean equal = sheets.stream().distinct().count() == 1;
     Stack s =
@@ -216,7 +224,7 @@ final class SheetStacks {
             sheets,
             own + (below == null ? 0 : below.thickness()),
             sheets.size() + (below == null ? 0 : below.count()),
-            Math.abs(own - n.thickness()) + (below == null ? 0 : below.departure()),
+            Math.abs(own - share * n.thickness()) + (below == null ? 0 : below.departure()),
             (equal ? 0 : 1) + (below == null ? 0 : below.unequal()),
             foam != n.foam() || below != null && below.otherFoam());
     Key key = new Key(Math.round(s.thickness() / SAME), s.count(), s.otherFoam());
