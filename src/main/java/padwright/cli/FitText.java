@@ -30,6 +30,9 @@ final class FitText {
   /** The finest fraction that foam and board are sold by. */
   private static final int SOLD_PARTS = 32;
 
+  /** A smaller error is printed as none, mm. */
+  private static final double LEAST_SHOWN = 0.005;
+
   /** More of them say the same again. */
   private static final int REJECTED_SHOWN = 5;
 
@@ -138,7 +141,7 @@ final class FitText {
       String miss = signed(a.fewer().getAsDouble());
       said.add((sheets == 2 ? "a single sheet misses by " : "fewer sheets miss by ") + miss);
     }
-    if (a.withinTolerance() && Math.abs(a.error()) >= 0.05) {
+    if (a.withinTolerance() && Math.abs(a.error()) >= LEAST_SHOWN) {
       said.add("the error is within what a sheet itself may differ");
     }
     String text = String.join("; ", said);
@@ -191,7 +194,8 @@ final class FitText {
     String text =
         "An error does not matter where a sheet of foam may itself be as much thicker or thinner"
             + " than it is sold: "
-            + lengths.spoken(HeightFit.tolerance())
+            + LengthText.inches(HeightFit.tolerance(), SOLD_PARTS, Rounding.NEAREST)
+            + String.format(Locale.ROOT, " or %.2f mm", HeightFit.tolerance())
             + " (Joint Industry Foam Standards 10.2.1). Heights are for foam at its full thickness.";
     out.append('\n').append(Sentences.block(INDENT, "", 0, text));
   }
@@ -214,12 +218,12 @@ final class FitText {
     return lengths.inches() ? JobLengths.inches(mm, rounding) : JobLengths.mm(mm, rounding);
   }
 
-  /** An error is compared, not measured: thousandths of an inch, as margins are. */
+  /** An error is compared, not measured: hundredths of a mm, or thousandths of an inch. */
   private String signed(double mm) {
     String text =
         lengths.inches()
             ? String.format(Locale.ROOT, "%.3f", Math.abs(mm) / INCH)
-            : String.format(Locale.ROOT, "%.1f", Math.abs(mm));
+            : String.format(Locale.ROOT, "%.2f", Math.abs(mm));
     boolean nothing = text.chars().allMatch(c -> c == '0' || c == '.');
     return nothing ? text : (mm < 0 ? "-" : "+") + text;
   }

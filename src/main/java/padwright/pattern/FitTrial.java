@@ -10,7 +10,7 @@ import padwright.measure.InputRefused;
 /** Works out the best make-ups one after the other until there are answers enough. */
 final class FitTrial {
   /** Make-ups that miss the height by more are not offered beside nearer ones; own choice. */
-  private static final double OFFERED = 10;
+  static final double OFFERED = 10;
 
   /** So many are worked out at most before it is plain that what is wrong is not the foam. */
   private static final int TRIED = 60;

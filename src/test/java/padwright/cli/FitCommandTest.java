@@ -51,12 +51,14 @@ class FitCommandTest {
     assertThat(said.out()).startsWith("Rest (rest), 37.0 mm high wanted");
     // 12 + 24 + 1 = 37 with two sheets of 12; a sheet of 25 comes to 38.
     assertThat(said.out())
-        .containsPattern("(?m)^ +1 +37\\.0 +0\\.0 +no +602\\.0 x 62\\.0 +600\\.0 x 60\\.0 +2 ")
-        .containsPattern("(?m)^ +2 +38\\.0 +\\+1\\.0 +no +602\\.0 x 62\\.0 +600\\.0 x 60\\.0 +1 ")
-        .contains("Board 12, firm 12, firm 12. A single sheet misses by +1.0.")
+        .containsPattern("(?m)^ +1 +37\\.0 +0\\.00 +no +602\\.0 x 62\\.0 +600\\.0 x 60\\.0 +2 ")
+        .containsPattern("(?m)^ +2 +38\\.0 +\\+1\\.00 +no +602\\.0 x 62\\.0 +600\\.0 x 60\\.0 +1 ")
+        .contains("Board 12, firm 12, firm 12. A single sheet misses by +1.00.")
         .contains("Board 12, firm 25. A single sheet; the error is within")
         // 12 + 6 + 1 and 12 + 3 x 100 + 1.
-        .contains("19.0 mm to 313.0 mm high");
+        .contains("19.0 mm to 313.0 mm high")
+        // Joint Industry Foam Standards 10.2.1: 1/16 in = 1.5875 mm.
+        .contains("1/16 in or 1.59 mm");
   }
 
   @Test
