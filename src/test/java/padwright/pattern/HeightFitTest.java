@@ -95,10 +95,13 @@ class HeightFitTest {
   @Test
   void waysOfEqualHeightAreOfferedSideBySide() {
     // 58 - 12 - 1 = 45 of foam: 20 + 25 and 15 + 30; the nearest single sheets are 40 and 50.
-    List<FitAnswer> answers = fit(wide(), 58, 2).answers();
-    assertThat(answers.stream().map(HeightFitTest::sheets).toList())
+    List<FitAnswer> answers = fit(wide(), 58, 3).answers();
+    assertThat(answers.stream().limit(2).map(HeightFitTest::sheets).toList())
         .containsExactlyInAnyOrder(List.of(25.0, 20.0), List.of(30.0, 15.0));
     assertThat(Math.abs(answers.get(0).fewer().getAsDouble())).isCloseTo(5, within(1e-9));
+    // 25.4 + 20 would be +0.4, but a third pair would crowd out the single sheet.
+    assertThat(answers.get(2).sheets()).isEqualTo(1);
+    assertThat(Math.abs(answers.get(2).error())).isCloseTo(5, within(1e-9));
   }
 
   private static Pads wide() {
@@ -219,6 +222,18 @@ class HeightFitTest {
         .containsExactly("firm", "medium");
     // 12 + 12 + 12 + 1 = 37 is the part itself.
     assertThat(fit(pads, 37, 1).answers().get(0).asItStands()).isTrue();
+  }
+
+  @Test
+  void aThickerStackKeepsTheShareOfEachFoam() {
+    // Firm 40 under medium 10 is 4 to 1; 68 - 13 = 55 is 44 and 11. 40 + 15 misses that by 4 each,
+    // 30 + 25 by 14 each, 15 + 40 by 29 each.
+    Pads pads = wide();
+    pads.foam = List.of(Pads.layer(40, 0), new FoamLayer("medium", 10, OptionalDouble.of(0)));
+    List<FitAnswer> answers = fit(pads, 68, 2).answers();
+    assertThat(sheets(answers.get(0))).containsExactly(40.0, 15.0);
+    assertThat(sheets(answers.get(1))).containsExactly(30.0, 25.0);
+    assertThat(answers.get(0).pad().foam().get(1).foam()).isEqualTo("medium");
   }
 
   @Test
