@@ -1,9 +1,6 @@
 package padwright.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +9,11 @@ import padwright.design.Assumption;
 import padwright.design.Job;
 import padwright.design.Units;
 import padwright.drawing.DrawnOutline;
-import padwright.jobfile.JobSaver;
 import padwright.jobfile.JobWriter;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
 import padwright.jobfile.StartOutline;
 import padwright.jobfile.Starter;
-import padwright.measure.InputRefused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -100,30 +95,11 @@ final class NewCommand implements Callable<Integer> {
     List<Assumption> taken = starter.taken(pattern, given, start);
     String text = JobWriter.write(job);
     if (file != null) {
-      save(text);
+      JobOut.save(file, text, replace);
     }
     drawn.ifPresent(d -> streams.err().print(OutlineWords.report(outline, d)));
     deliver(job, text, taken);
     return ExitStatus.FINE;
-  }
-
-  private void save(String text) throws IOException {
-    if (Files.isDirectory(file)) {
-      throw new FileAlreadyExistsException(file.toString(), null, "a folder has this name");
-    }
-    boolean other =
-        Files.exists(file) && !Files.readString(file, StandardCharsets.UTF_8).equals(text);
-    if (other && !replace) {
-      throw new InputRefused(
-          file.toString(),
-          0,
-          "",
-          "there is another job in this file",
-          "Choose another name, or add --replace; the old one is kept as "
-              + file.getFileName()
-              + JobSaver.PREVIOUS);
-    }
-    JobSaver.save(file, text);
   }
 
   private void deliver(Job job, String text, List<Assumption> taken) throws IOException {
