@@ -3,10 +3,14 @@ package padwright.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A pad whose covering is pulled over foam and stapled to the back of a base board: what the maker
  * asked for, with gaps where a default is to be taken. All lengths in mm.
+ *
+ * @param restated paths, such as {@code base.size}, of fields that have no gap and that the job
+ *     gives, though with the very value that is taken where they are left out
  */
 public record WrappedPad(
     String id,
@@ -25,11 +29,37 @@ public record WrappedPad(
     Host host,
     DustCover dustCover,
     List<Run> runs,
-    Fittings fittings)
+    Fittings fittings,
+    Set<String> restated)
     implements PaddedPart {
   public WrappedPad {
     foam = List.copyOf(foam);
     runs = List.copyOf(runs);
+    restated = Set.copyOf(restated);
+  }
+
+  /** A part whose plain values were all left out. */
+  public WrappedPad(
+      String id,
+      String name,
+      Kind kind,
+      int quantity,
+      int mirrored,
+      Side front,
+      Base base,
+      List<FoamLayer> foam,
+      Optional<WaddingLayer> wadding,
+      EdgeShape edge,
+      Cover cover,
+      Corners corners,
+      Staples staples,
+      Host host,
+      DustCover dustCover,
+      List<Run> runs,
+      Fittings fittings) {
+    this(
+        id, name, kind, quantity, mirrored, front, base, foam, wadding, edge, cover, corners,
+        staples, host, dustCover, runs, fittings, Set.of());
   }
 
   /** A part whose edge is the same all round, and without cut-outs or fittings. */
@@ -67,6 +97,13 @@ public record WrappedPad(
         dustCover,
         List.of(),
         Fittings.none());
+  }
+
+  /** The same part, with {@link #restated} as given. */
+  public WrappedPad withRestated(Set<String> fields) {
+    return new WrappedPad(
+        id, name, kind, quantity, mirrored, front, base, foam, wadding, edge, cover, corners,
+        staples, host, dustCover, runs, fittings, fields);
   }
 
   /** What the part is for: it sets the order of driving staples. */

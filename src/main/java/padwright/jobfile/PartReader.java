@@ -59,28 +59,30 @@ final class PartReader {
     Base base = bases.base(part.require("base"));
     List<FoamLayer> foam = foam(part.require("foam"), base);
     double foamHeight = foam.stream().mapToDouble(FoamLayer::thickness).sum();
-    return new WrappedPad(
-        id(part.require("id")),
-        Fields.label(part.require("name")),
-        part.get("kind").map(Words.KIND::read).orElse(Kind.PAD),
-        part.get("quantity").map(n -> n.integer(1, Limits.MOST_QUANTITY)).orElse(1),
-        part.get("mirrored").map(n -> n.integer(0, Limits.MOST_QUANTITY)).orElse(0),
-        part.get("front").map(Words.SIDE::read).orElse(Side.FRONT),
-        base,
-        foam,
-        part.get("wadding").map(this::wadding),
-        part.get("edge")
-            .map(n -> edge(n, foamHeight, Outlines.shorterSide(base.outline())))
-            .orElse(new EdgeShape.Square()),
-        cover(part.require("cover")),
-        fixings.corners(part.get("corners"), base.outline()),
-        fixings.staples(part.get("staples"), base.outline()),
-        fixings.host(part.get("host"), base.outline()),
-        fixings.dustCover(part.get("dustCover"), base.outline()),
-        runs(part, base.outline(), foamHeight),
-        part.get("fittings")
-            .map(n -> new FittingReader(bases, lengths).fittings(n, base.outline()))
-            .orElse(Fittings.none()));
+    WrappedPad pad =
+        new WrappedPad(
+            id(part.require("id")),
+            Fields.label(part.require("name")),
+            part.get("kind").map(Words.KIND::read).orElse(Kind.PAD),
+            part.get("quantity").map(n -> n.integer(1, Limits.MOST_QUANTITY)).orElse(1),
+            part.get("mirrored").map(n -> n.integer(0, Limits.MOST_QUANTITY)).orElse(0),
+            part.get("front").map(Words.SIDE::read).orElse(Side.FRONT),
+            base,
+            foam,
+            part.get("wadding").map(this::wadding),
+            part.get("edge")
+                .map(n -> edge(n, foamHeight, Outlines.shorterSide(base.outline())))
+                .orElse(new EdgeShape.Square()),
+            cover(part.require("cover")),
+            fixings.corners(part.get("corners"), base.outline()),
+            fixings.staples(part.get("staples"), base.outline()),
+            fixings.host(part.get("host"), base.outline()),
+            fixings.dustCover(part.get("dustCover"), base.outline()),
+            runs(part, base.outline(), foamHeight),
+            part.get("fittings")
+                .map(n -> new FittingReader(bases, lengths).fittings(n, base.outline()))
+                .orElse(Fittings.none()));
+    return pad.withRestated(Restated.of(part, pad));
   }
 
   private List<Run> runs(Node part, OutlineShape outline, double foamHeight) {

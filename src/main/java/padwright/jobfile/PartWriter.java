@@ -29,7 +29,6 @@ import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.design.WrappedPad.Staples;
-import padwright.design.WrappedPad.Treatment;
 import padwright.design.WrappedPad.WaddingLayer;
 import padwright.geometry.Vec2;
 
@@ -51,28 +50,38 @@ final class PartWriter {
     if (pad.mirrored() != 0) {
       m.put("mirrored", pad.mirrored());
     }
-    if (pad.front() != Side.FRONT) {
+    if (Restated.writes(pad, Restated.FRONT)) {
       m.put("front", Words.SIDE.word(pad.front()));
     }
-    m.put("base", base(pad.base()));
+    m.put("base", base(pad));
     m.put("foam", pad.foam().stream().map(this::foam).toList());
-    pad.wadding().ifPresent(w -> m.put("wadding", wadding(w)));
-    m.put("edge", edge(pad.edge()));
-    m.put("cover", cover(pad.cover()));
-    m.put("corners", corners(pad.corners()));
+    pad.wadding().ifPresent(w -> m.put("wadding", wadding(w, Restated.writes(pad, Restated.OVER))));
+    if (Restated.writes(pad, Restated.EDGE)) {
+      m.put("edge", edge(pad.edge()));
+    }
+    m.put("cover", cover(pad));
+    boolean treatment = Restated.writes(pad, Restated.CORNERS);
+    if (treatment || !Restated.silent(pad.corners())) {
+      m.put("corners", corners(pad.corners(), treatment));
+    }
     putUnlessEmpty(m, "staples", staples(pad.staples()));
-    if (!pad.host().equals(Host.none())) {
+    if (Restated.writes(pad, Restated.HOST)) {
       m.put("host", host(pad.host()));
     }
-    m.put("dustCover", dustCover(pad.dustCover()));
+    if (Restated.writes(pad, Restated.DUST_COVER)) {
+      m.put("dustCover", dustCover(pad.dustCover()));
+    }
     new RunWriter(this).put(m, pad);
     return m;
   }
 
-  private Map<String, Object> base(Base base) {
+  private Map<String, Object> base(WrappedPad pad) {
+    Base base = pad.base();
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("outline", outline(base.outline()));
-    m.put("size", Words.SIZE.word(base.size()));
+    if (Restated.writes(pad, Restated.SIZE)) {
+      m.put("size", Words.SIZE.word(base.size()));
+    }
     Neighbour usual = base.size() == SizeMeaning.OPENING ? Neighbour.KEEP_CLEAR : Neighbour.FREE;
     if (base.sides().stream().anyMatch(s -> s != usual)) {
       Map<String, Object> sides = new LinkedHashMap<>();
@@ -85,7 +94,7 @@ final class PartWriter {
     m.put("board", base.board());
     put(m, "thickness", base.thickness());
     put(m, "measured", base.measured());
-    if (base.backArris() != 0) {
+    if (Restated.writes(pad, Restated.ARRIS)) {
       put(m, "backArris", base.backArris());
     }
     if (!base.holes().isEmpty()) {
@@ -157,11 +166,13 @@ final class PartWriter {
     return m;
   }
 
-  private Map<String, Object> wadding(WaddingLayer wadding) {
+  private Map<String, Object> wadding(WaddingLayer wadding, boolean over) {
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("wadding", wadding.wadding());
     put(m, "thickness", wadding.thickness());
-    m.put("over", wadding.overSides() ? "top and sides" : "top");
+    if (over) {
+      m.put("over", wadding.overSides() ? "top and sides" : "top");
+    }
     return m;
   }
 
@@ -174,25 +185,26 @@ final class PartWriter {
     return edge instanceof EdgeShape.FullRound ? "full round" : "square";
   }
 
-  private Map<String, Object> cover(Cover cover) {
+  private Map<String, Object> cover(WrappedPad pad) {
+    Cover cover = pad.cover();
     Map<String, Object> m = new LinkedHashMap<>();
     m.put("covering", cover.covering());
     put(m, "thickness", cover.thickness());
     put(m, "turnUnder", cover.turnUnder());
     put(m, "grip", cover.grip());
-    if (cover.stretchAlong() != 0 || cover.stretchAcross() != 0) {
+    if (Restated.writes(pad, Restated.STRETCH)) {
       Map<String, Object> stretch = new LinkedHashMap<>();
       stretch.put("along", plain(cover.stretchAlong()));
       stretch.put("across", plain(cover.stretchAcross()));
       m.put("stretchAllowance", stretch);
     }
-    if (cover.warpAlongWidth()) {
-      m.put("warp", "width");
+    if (Restated.writes(pad, Restated.WARP)) {
+      m.put("warp", cover.warpAlongWidth() ? "width" : "length");
     }
     return m;
   }
 
-  private Object corners(Corners corners) {
+  private Object corners(Corners corners, boolean treatment) {
     List<String> words = corners.treatments().stream().map(Words.TREATMENT::word).toList();
     boolean one = words.size() == 1;
     if (one && corners.reliefStop().isEmpty() && corners.pleatDepth().isEmpty()) {
@@ -201,7 +213,7 @@ final class PartWriter {
     Map<String, Object> m = new LinkedHashMap<>();
     if (!one) {
       m.put("each", words);
-    } else if (corners.treatments().get(0) != Treatment.AUTO) {
+    } else if (treatment) {
       m.put("treatment", words.get(0));
     }
     put(m, "reliefStop", corners.reliefStop());

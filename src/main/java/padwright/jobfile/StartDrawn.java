@@ -1,9 +1,11 @@
 package padwright.jobfile;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Base;
 import padwright.design.WrappedPad.Corners;
@@ -44,6 +46,9 @@ final class StartDrawn {
     Host h = pad.host();
     Host host =
         new Host(h.fixing(), h.thickness(), h.finish(), h.screw(), h.screwLength(), List.of());
+    // The size is the drawing's doing, whatever the ready-made part says.
+    Set<String> restated = new HashSet<>(pad.restated());
+    restated.add(Restated.SIZE);
     return new WrappedPad(
         pad.id(),
         pad.name(),
@@ -61,6 +66,7 @@ final class StartDrawn {
         host,
         pad.dustCover(),
         List.of(),
-        new Fittings(drawn.get().cutOuts(), List.of(), List.of(), List.of()));
+        new Fittings(drawn.get().cutOuts(), List.of(), List.of(), List.of()),
+        restated);
   }
 }

@@ -58,7 +58,8 @@ final class StartSizes {
         pad.host(),
         pad.dustCover(),
         pad.runs(),
-        pad.fittings());
+        pad.fittings(),
+        pad.restated());
   }
 
   /** Length and width replaced; a trapezoid's back keeps its proportion to the front. */

@@ -120,7 +120,8 @@ final class PadChange {
         pad.host(),
         pad.dustCover(),
         pad.runs(),
-        pad.fittings());
+        pad.fittings(),
+        pad.restated());
   }
 
   private static InputRefused refused(WrappedPad pad, String problem, String remedy) {

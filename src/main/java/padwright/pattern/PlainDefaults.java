@@ -4,11 +4,12 @@ import java.util.List;
 import padwright.design.Defaults;
 import padwright.design.EdgeShape;
 import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.DustCover;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.material.Status;
 
-/** Names the fields that mean something plain where a job leaves them out. */
+/** Names the fields that mean something plain where a job leaves them out, if it does. */
 final class PlainDefaults {
   private static final String PLAIN = "unless the job says otherwise";
 
@@ -18,26 +19,29 @@ final class PlainDefaults {
    * @param fit how the part keeps clear of an opening
    */
   static void note(Defaults defaults, WrappedPad pad, MakeUp made, DryFit fit) {
-    plain(defaults, pad.base().size() == SizeMeaning.BOARD, "base.size", "board");
-    plain(defaults, pad.front() == WrappedPad.Side.FRONT, "front", "front");
-    plain(defaults, pad.base().backArris() == 0, "base.backArris", "sharp");
-    plain(defaults, pad.edge() instanceof EdgeShape.Square, "edge", "square");
-    plain(defaults, pad.wadding().isEmpty(), "wadding", "none");
-    boolean top = pad.wadding().isPresent() && !made.stack.waddingOverSides();
-    plain(defaults, top, "wadding.over", "top");
+    plain(defaults, pad, pad.base().size() == SizeMeaning.BOARD, "base.size", "board");
+    plain(defaults, pad, pad.front() == WrappedPad.Side.FRONT, "front", "front");
+    plain(defaults, pad, pad.base().backArris() == 0, "base.backArris", "sharp");
+    plain(defaults, pad, pad.edge() instanceof EdgeShape.Square, "edge", "square");
+    plain(defaults, pad, pad.wadding().isEmpty(), "wadding", "none");
+    boolean top = pad.wadding().isPresent() && !pad.wadding().get().overSides();
+    plain(defaults, pad, top, "wadding.over", "top");
     boolean stretch = pad.cover().stretchAlong() == 0 && pad.cover().stretchAcross() == 0;
-    plain(defaults, stretch, "cover.stretchAllowance", "0");
-    plain(defaults, !pad.cover().warpAlongWidth(), "cover.warp", "length");
+    plain(defaults, pad, stretch, "cover.stretchAllowance", "0");
+    plain(defaults, pad, !pad.cover().warpAlongWidth(), "cover.warp", "length");
     boolean auto = pad.corners().treatments().equals(List.of(WrappedPad.Treatment.AUTO));
-    plain(defaults, auto, "corners", "auto");
-    plain(defaults, pad.dustCover().wanted(), "dustCover", "true");
-    plain(defaults, pad.host().fixing() == WrappedPad.Fixing.NONE, "host.fixing", "none");
+    plain(defaults, pad, auto, "corners", "auto");
+    DustCover dust = pad.dustCover();
+    boolean plainDust = dust.wanted() && dust.inset().isEmpty() && dust.turn().isEmpty();
+    plain(defaults, pad, plainDust, "dustCover", "true");
+    plain(defaults, pad, pad.host().equals(WrappedPad.Host.none()), "host.fixing", "none");
     clearance(defaults, pad, fit);
     defaults.note("foam squash", "none", "sizes are for foam at its full thickness", Status.OWN);
   }
 
-  private static void plain(Defaults defaults, boolean is, String field, String value) {
-    if (is) {
+  private static void plain(
+      Defaults defaults, WrappedPad pad, boolean is, String field, String value) {
+    if (is && !pad.restated().contains(field)) {
       defaults.note(field, value, PLAIN, Status.OWN);
     }
   }

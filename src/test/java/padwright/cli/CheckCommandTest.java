@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import padwright.design.WrappedPad.Treatment;
 
 class CheckCommandTest {
   @TempDir private Path folder;
@@ -28,6 +31,20 @@ class CheckCommandTest {
     Cli.Said said = Cli.run("check", Cli.DEMO);
     assertThat(said.status()).isZero();
     assertThat(said.out()).contains("Reading nook", "0 stops", "in 4 parts");
+  }
+
+  @Test
+  void theFullExampleOfTheDescriptionIsAJobToDraft() throws IOException {
+    String page = Files.readString(Path.of("docs/job.md"));
+    String full = page.substring(page.indexOf("```json\n") + 8);
+    full = full.substring(0, full.indexOf("```"));
+    Cli.Said said = Cli.run("check", Cli.write(folder.resolve("job.json"), full));
+    assertThat(said.status()).as(said.out()).isZero();
+    assertThat(said.out()).contains("0 stops", "in 6 parts");
+    // Every way to make a corner is asked for by name somewhere.
+    for (Treatment t : Treatment.values()) {
+      assertThat(full).contains('"' + t.name().toLowerCase(Locale.ROOT).replace('_', ' ') + '"');
+    }
   }
 
   @Test

@@ -252,4 +252,25 @@ class FiguresCommandTest {
     Map<String, JsonNode> sides = Map.of("s", part.get("cover").get("perSideBySide"));
     assertThat(keys(sides.get("s"))).contains("front", "right", "back", "left");
   }
+
+  @Test
+  void onlyWhatWasLeftOutIsListedAsTaken() throws IOException {
+    // The rest gives size and edge; said again with the usual values they stay given.
+    String silent = Cli.rest(12, 8);
+    String said =
+        silent
+            .replace("\"edge\": { \"round\": 6 }", "\"edge\": \"square\", \"front\": \"front\"")
+            .replace("\"turnUnder\": 20", "\"turnUnder\": 20, \"warp\": \"length\"")
+            .replace("\"staples\"", "\"corners\": \"auto\", \"dustCover\": true, \"staples\"");
+    assertThat(taken(silent)).contains("front ", "cover.warp", "corners ", "dustCover ");
+    assertThat(taken(silent)).doesNotContain("base.size");
+    assertThat(taken(said))
+        .doesNotContain("base.size", "edge ", "front ", "cover.warp", "corners ", "dustCover ")
+        .contains("base.backArris", "host.fixing");
+  }
+
+  private String taken(String job) throws IOException {
+    String out = Cli.run("figures", Cli.write(folder.resolve("taken.json"), job)).out();
+    return out.substring(out.indexOf("Taken because it was left out"));
+  }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import padwright.design.EdgeShape;
@@ -31,7 +32,7 @@ class JobReaderTest {
     Job job = reader.read("job.json", JobText.deskRest());
     OutlineShape outline = new OutlineShape.Rectangle(600, 60, List.of(0.0, 0.0, 0.0, 0.0));
     Neighbour free = Neighbour.FREE;
-    WrappedPad expected =
+    WrappedPad plain =
         new WrappedPad(
             "desk-rest",
             "Forearm rest",
@@ -71,6 +72,8 @@ class JobReaderTest {
                 NONE),
             WrappedPad.Host.none(),
             new WrappedPad.DustCover(true, NONE, NONE));
+    // Given, though with the value that is taken where they are left out.
+    WrappedPad expected = plain.withRestated(Set.of("corners", "cover.stretchAllowance"));
     assertThat(job)
         .isEqualTo(
             new Job(

@@ -91,7 +91,6 @@ class JobWriterTest {
                 "      \"quantity\": 2,",
                 "      \"base\": {",
                 "        \"outline\": { \"rectangle\": { \"length\": 600, \"width\": 60 } },",
-                "        \"size\": \"board\",",
                 "        \"board\": \"birch-plywood\",",
                 "        \"thickness\": 12",
                 "      },",
@@ -101,10 +100,10 @@ class JobWriterTest {
                 "      ],",
                 "      \"edge\": { \"round\": 6 },",
                 "      \"cover\": { \"covering\": \"knit-backed-vinyl\", \"thickness\": 1,"
-                    + " \"turnUnder\": 20, \"grip\": 0 },",
+                    + " \"turnUnder\": 20, \"grip\": 0,"
+                    + " \"stretchAllowance\": { \"along\": 0, \"across\": 0 } },",
                 "      \"corners\": \"auto\",",
-                "      \"staples\": { \"leg\": 8, \"spacing\": 25, \"edgeDistance\": 10 },",
-                "      \"dustCover\": true",
+                "      \"staples\": { \"leg\": 8, \"spacing\": 25, \"edgeDistance\": 10 }",
                 "    }",
                 "  ]",
                 "}"));
