@@ -30,7 +30,8 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Print the PDF at actual size and measure both check lines. Where they are not 100 mm,",
-      "draft again with what they measured. A part with a stop finding is not drawn.",
+      "draft again with what they measured. Where a part of the job has a stop, nothing is",
+      "written, unless you draw it --anyway.",
       "",
       "Example:",
       "  padwright draft desk.json --out desk-patterns",

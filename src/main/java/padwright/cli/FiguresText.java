@@ -157,8 +157,9 @@ final class FiguresText {
     if (s.leg() > 0) {
       Table t = new Table(INDENT, "lrrr");
       t.row(lengths.depthUnit(), "into the board", "left under the point", "holds");
-      depth(t, s.single());
-      depth(t, s.corner());
+      boolean round = r.cover().corners().size() == 1;
+      depth(t, s.single(), round);
+      depth(t, s.corner(), round);
       out.append(t);
     }
     if (s.suggestedLeg().isEmpty()) {
@@ -170,9 +171,10 @@ final class FiguresText {
     return lengths.inches() ? lengths.leg(mm) : plain(mm) + " mm";
   }
 
-  private void depth(Table t, StapleDepth d) {
+  private void depth(Table t, StapleDepth d, boolean round) {
     t.row(
-        Plural.of(d.layers(), "layer") + (d.layers() == 1 ? "" : ", at the corners"),
+        Plural.of(d.layers(), "layer")
+            + (d.layers() == 1 ? "" : round ? ", at the rim's pleats" : ", at the corners"),
         lengths.depth(d.penetration()),
         lengths.depth(d.margin()),
         lengths.depth(d.hold()));

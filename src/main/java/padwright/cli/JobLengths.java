@@ -1,6 +1,5 @@
 package padwright.cli;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,14 +14,6 @@ import padwright.measure.Rounding;
  * compared, with the mm after them. A length that is not finite is a dash.
  */
 record JobLengths(Units units) {
-  /** The finest fraction of an inch that a thickness is sold by. */
-  private static final int INCH_PARTS = 32;
-
-  /** Fine enough to tell a tenth of a millimetre, which margins under a staple are held to. */
-  private static final int INCH_DECIMALS = 3;
-
-  private static final double INCH = 25.4;
-
   private static final Pattern WHOLLY_MM = Pattern.compile("(-?\\d+(?:\\.\\d+)?) mm");
 
   boolean inches() {
@@ -39,7 +30,7 @@ record JobLengths(Units units) {
     if (!Double.isFinite(mm)) {
       return "-";
     }
-    String text = LengthText.inches(mm, INCH_PARTS, rounding);
+    String text = LengthText.inches(mm, LengthText.INCH_PARTS, rounding);
     return text.substring(0, text.length() - " in".length());
   }
 
@@ -62,7 +53,7 @@ record JobLengths(Units units) {
   /** A depth in a table: {@code 7.0}, or {@code 0.276 (7.0)}. */
   String depth(double mm) {
     String text = mm(mm, Rounding.NEAREST);
-    return inches() && Double.isFinite(mm) ? thousandths(mm) + " (" + text + ")" : text;
+    return inches() && Double.isFinite(mm) ? LengthText.thousandths(mm) + " (" + text + ")" : text;
   }
 
   /** The head of a table of depths. */
@@ -82,8 +73,8 @@ record JobLengths(Units units) {
       return "";
     }
     return " In inches: found "
-        + thousandths(f.value().getAsDouble())
-        + (finite(f.limit()) ? ", limit " + thousandths(f.limit().getAsDouble()) : "")
+        + LengthText.thousandths(f.value().getAsDouble())
+        + (finite(f.limit()) ? ", limit " + LengthText.thousandths(f.limit().getAsDouble()) : "")
         + ".";
   }
 
@@ -94,9 +85,5 @@ record JobLengths(Units units) {
 
   private static boolean finite(OptionalDouble d) {
     return d.isPresent() && Double.isFinite(d.getAsDouble());
-  }
-
-  private static String thousandths(double mm) {
-    return String.format(Locale.ROOT, "%." + INCH_DECIMALS + "f", mm / INCH);
   }
 }

@@ -92,7 +92,7 @@ final class NewCommand implements Callable<Integer> {
     }
     Optional<StartOutline> start = drawn.map(drawing::start);
     Job job = starter.start(pattern, given, units, start);
-    List<Assumption> taken = starter.taken(pattern, given, start);
+    List<Assumption> taken = starter.taken(pattern, given, units, start);
     String text = JobWriter.write(job);
     if (file != null) {
       JobOut.save(file, text, replace);

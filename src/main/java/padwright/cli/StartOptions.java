@@ -55,15 +55,41 @@ final class StartOptions {
   StartNumbers read() {
     LengthUnit plain = plain(units());
     return new StartNumbers(
-        length("--length", length, plain),
-        length("--width", width, plain),
-        length("--board", board, plain),
-        length("--foam", foam, plain),
-        length("--cover", cover, plain));
+        size("--length", length, plain),
+        size("--width", width, plain),
+        size("--board", board, plain),
+        size("--foam", foam, plain),
+        thickness("--cover", cover, plain));
   }
 
   static LengthUnit plain(Units units) {
     return units == Units.MM ? LengthUnit.MM : LengthUnit.INCH;
+  }
+
+  /** A length over 0. */
+  private static OptionalDouble size(String option, String text, LengthUnit plain) {
+    OptionalDouble length = length(option, text, plain);
+    length.ifPresent(mm -> checkSize(option, text, mm, false));
+    return length;
+  }
+
+  /** Of the covering, which may be 0: it is left out of every sum then. */
+  private static OptionalDouble thickness(String option, String text, LengthUnit plain) {
+    OptionalDouble thickness = length(option, text, plain);
+    thickness.ifPresent(mm -> checkSize(option, text, mm, true));
+    return thickness;
+  }
+
+  /** Refuses a size that is negative, or zero where it may not be. */
+  static void checkSize(String name, String text, double mm, boolean zero) {
+    if (mm < 0 || mm == 0 && !zero) {
+      throw new InputRefused(
+          "",
+          0,
+          "",
+          name + ": " + text.strip() + " is " + (mm < 0 ? "negative" : "zero"),
+          zero ? "Give a thickness of 0 or more" : "Give a length over 0, up to 10 m");
+    }
   }
 
   /** A length given to an option, mm; empty where the option is not there. */

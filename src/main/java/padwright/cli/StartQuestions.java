@@ -20,6 +20,8 @@ final class StartQuestions {
   /** After this many answers that are no length, asking again is of no use. */
   private static final int MOST_TRIES = 3;
 
+  private static final String COVERING = "Thickness of the covering";
+
   private final Streams streams;
   private final ReadyPart ready;
   private final Units units;
@@ -53,7 +55,7 @@ final class StartQuestions {
         width,
         ask(given.board(), "Thickness of the board", () -> pad.base().thickness()),
         ask(given.foam(), "Thickness of all foam together", this::foam),
-        ask(given.covering(), "Thickness of the covering", this::covering));
+        ask(given.covering(), COVERING, this::covering));
   }
 
   private OptionalDouble ask(OptionalDouble given, String question, DoubleSupplier own) {
@@ -73,7 +75,9 @@ final class StartQuestions {
         return OptionalDouble.empty();
       }
       try {
-        return OptionalDouble.of(Length.parse(answer, StartOptions.plain(units)));
+        double mm = Length.parse(answer, StartOptions.plain(units));
+        StartOptions.checkSize("this", answer, mm, question.equals(COVERING));
+        return OptionalDouble.of(mm);
       } catch (InputRefused r) {
         if (i == MOST_TRIES) {
           throw new InputRefused("", 0, "", question + ": " + r.problem(), r.remedy());

@@ -86,6 +86,8 @@ public final class CornerDiagram {
         bars.add(new StapleBar(p.at(), p.angle()));
       }
     }
+    int holding =
+        (int) result.staples().positions().stream().filter(p -> corner.inRounding(p.at())).count();
     int layers = group.stream().mapToInt(result::layersAt).max().orElse(0);
     List<Scene> scenes = new ArrayList<>();
     double edge = corner.perSide() + result.spec().grip();
@@ -95,7 +97,7 @@ public final class CornerDiagram {
             ? new SharpPictures(corner).scenes(bars)
             : new RoundPictures(corner).scenes(bars));
     List<String> sentences =
-        new CornerWords(corner, header.units(), clear(result, corner), layers).sentences();
+        new CornerWords(corner, header.units(), clear(result, corner), layers, holding).sentences();
     return sheet(header, group, scenes, sentences);
   }
 

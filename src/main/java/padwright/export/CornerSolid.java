@@ -127,6 +127,15 @@ record CornerSolid(
     return over().equals(first) ? second : first;
   }
 
+  /** Whether a place on the back lies in the rounding itself, not along the sides beside it. */
+  boolean inRounding(Vec2 p) {
+    if (plan.turn() > Math.PI) {
+      return true;
+    }
+    Vec2 d = p.minus(apex.along(towards(), -plan.radius()));
+    return d.dot(alongFirst) <= 0 && d.dot(alongSecond) <= 0;
+  }
+
   /** Whether a place on the back is one a picture of the corner shows. */
   boolean shows(Vec2 p) {
     if (plan.radius() == 0) {

@@ -13,17 +13,20 @@ final class CornerWords {
   private final Units units;
   private final double clear;
   private final int layersOnBack;
+  private final int staples;
 
   /**
    * @param clear how far staples stay from the corner until it is made
    * @param layersOnBack most layers under a staple at the corner; 0 where none is there
+   * @param staples how many stand in a rounding
    */
-  CornerWords(CornerSolid corner, Units units, double clear, int layersOnBack) {
+  CornerWords(CornerSolid corner, Units units, double clear, int layersOnBack, int staples) {
     this.c = corner;
     this.plan = corner.plan();
     this.units = units;
     this.clear = clear;
     this.layersOnBack = layersOnBack;
+    this.staples = staples;
   }
 
   static String name(Treatment t) {
@@ -82,12 +85,16 @@ final class CornerWords {
             + mm(clear)
             + " of the corner: the surplus stands out at the arris as an ear.",
         "Press the ear in with its middle crease down the arris, and crease each half at "
-            + PieceNotes.plainNumber(Math.toDegrees(plan.turn() / 4))
+            + halfDegrees(plan.turn() / 4)
             + " degrees from it.",
         "Fold both strips over it exactly at the arris: the two folds meet there, up to "
             + layers
             + " layers on a wall.",
-        "On the back fold one turn-under over the other; drive the corner's staples last"
+        "On the back fold the "
+            + c.over()
+            + " turn-under over the "
+            + c.under()
+            + " one; drive the corner's staples last"
             + through()
             + ".");
   }
@@ -115,7 +122,8 @@ final class CornerWords {
                   + (rim ? "halving the gaps in turn" : "from the middle of the rounding outwards")
                   + ", each opening away from the front.",
               "All " + plan.pleats() + " pleats run straight down the side, evenly spaced.",
-              "On the back each pleat lies flat and runs on to the trim line; a staple holds each"
+              "On the back each pleat lies flat and runs on to the trim line; "
+                  + held()
                   + through()
                   + ".");
       case NOTCHES ->
@@ -150,6 +158,24 @@ final class CornerWords {
                   + through()
                   + ".");
     };
+  }
+
+  /** What holds the pleats: with fewer staples than pleats not every one has its own. */
+  private String held() {
+    if (staples >= plan.pleats()) {
+      return "a staple holds each";
+    }
+    return "the "
+        + staples
+        + " staples hold the "
+        + plan.pleats()
+        + " pleats between them: lay each flat under the nearest one, and add a staple where one"
+        + " lifts";
+  }
+
+  /** A bench protractor is read to half a degree. */
+  private static String halfDegrees(double angle) {
+    return PieceNotes.plainNumber(Math.rint(2 * Math.toDegrees(angle)) / 2);
   }
 
   private String eased() {

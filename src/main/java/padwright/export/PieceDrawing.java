@@ -26,7 +26,7 @@ public final class PieceDrawing {
   private static final Map<LineKind, String> MEANINGS = new EnumMap<>(LineKind.class);
 
   static {
-    kind(LineKind.FOLD, LineStyle.FOLD, "fold: the covering turns an edge of the pad");
+    kind(LineKind.FOLD, LineStyle.FOLD, "fold: the covering turns an edge of the pad, or a pleat");
     kind(LineKind.CREASE, LineStyle.CREASE, "crease of a corner's pleat");
     kind(LineKind.SEAM, LineStyle.SEAM, "seam line: sewn here to the gusset");
     kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: no further than drawn");

@@ -14,8 +14,6 @@ final class PieceNotes {
   /** Covering and board thicknesses are told apart to a hundredth of a mm. */
   private static final int THICKNESS_DIGITS = 2;
 
-  private static final int THICKNESS_PARTS = 32;
-
   private final PartHeader header;
   private final PatternPiece piece;
 
@@ -102,9 +100,17 @@ final class PieceNotes {
 
   static String thickness(double mm, Units units) {
     if (units == Units.INCH) {
-      return LengthText.inches(mm, THICKNESS_PARTS, Rounding.NEAREST) + " (" + plain(mm) + ")";
+      return LengthText.inches(mm, LengthText.INCH_PARTS, Rounding.NEAREST)
+          + " ("
+          + plain(mm)
+          + ")";
     }
     return plain(mm);
+  }
+
+  /** What is only compared, such as what is left of a board: in inches to a thousandth. */
+  static String depth(double mm, Units units) {
+    return units == Units.INCH ? LengthText.thousandths(mm) + " in (" + plain(mm) + ")" : plain(mm);
   }
 
   /** Without noughts that say nothing: 12 mm, 1.2 mm. */

@@ -189,7 +189,10 @@ public final class SectionDrawing {
             at(x - w, foot), at(x + w, foot), at(x + w, shoulder), at(x, tip), at(x - w, shoulder));
     items.add(new Fill(leg, 1));
     items.add(new Stroke(leg, LineStyle.SOLID));
-    sizes.add(at(x, tip), true, thickness(facts.margin) + " of board left under the point");
+    sizes.add(
+        at(x, tip),
+        true,
+        PieceNotes.depth(facts.margin, header.units()) + " of board left under the point");
     sizes.add(
         at(x, foot / 2 + tip / 2 - Math.max(0, tip) / 4),
         true,
@@ -322,7 +325,7 @@ public final class SectionDrawing {
     if (facts.leg > 0) {
       notes.add(
           "the board left under the point is counted where the board is thinnest: "
-              + thickness(spec.leastThickness()));
+              + PieceNotes.depth(spec.leastThickness(), header.units()));
     }
     NoteBlock block = NoteBlock.of(header.partName() + ": section across the edge", notes, 1);
     Vec2 middle = new Vec2(b.minX() + block.width() / 2, b.minY() - 7 - block.height() / 2);

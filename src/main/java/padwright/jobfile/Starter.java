@@ -110,7 +110,7 @@ public final class Starter {
             made.client(),
             made.date(),
             units,
-            List.of(StartSizes.applied(pad, numbers)));
+            List.of(StartSizes.applied(pad, numbers, units)));
     try {
       // Through the reader, so that a started job obeys every rule a written one does.
       return reader.read("", JobWriter.write(job));
@@ -138,12 +138,13 @@ public final class Starter {
 
   /** Every value of the started part that the maker did not give, in the job file's order. */
   public List<Assumption> taken(String id, StartNumbers numbers) {
-    return taken(id, numbers, Optional.empty());
+    return taken(id, numbers, Units.MM, Optional.empty());
   }
 
-  /** The same of a part started with an outline of the maker's own. */
-  public List<Assumption> taken(String id, StartNumbers numbers, Optional<StartOutline> outline) {
-    WrappedPad pad = (WrappedPad) start(id, numbers, Units.MM, outline).parts().get(0);
+  /** The same of a part started in {@code units}, with an outline of the maker's own. */
+  public List<Assumption> taken(
+      String id, StartNumbers numbers, Units units, Optional<StartOutline> outline) {
+    WrappedPad pad = (WrappedPad) start(id, numbers, units, outline).parts().get(0);
     List<Assumption> taken = new ArrayList<>();
     new StartValues(part(id), numbers, pad.foam().size() == 1, outline.isPresent())
         .collect(new PartWriter(Units.MM).part(pad), taken);

@@ -54,10 +54,11 @@ public final class Node {
   private final Kind kind;
   private final String text;
   private final double number;
+  private final boolean needed;
   private final Map<String, Node> fields;
   private final List<Node> items;
 
-  private Node(Place place, Kind kind, String text, double number) {
+  private Node(Place place, Kind kind, String text, double number, boolean needed) {
     this.file = place.file();
     this.line = place.line();
     this.parent = place.parent();
@@ -66,6 +67,7 @@ public final class Node {
     this.kind = kind;
     this.text = text;
     this.number = number;
+    this.needed = needed;
     this.fields = kind == Kind.OBJECT ? new LinkedHashMap<>() : Map.of();
     this.items = kind == Kind.ARRAY ? new ArrayList<>() : List.of();
   }
@@ -74,16 +76,16 @@ public final class Node {
   record Place(String file, int line, Node parent, String key, int index) {}
 
   static Node container(Place place, Kind kind) {
-    return new Node(place, kind, "", 0);
+    return new Node(place, kind, "", 0, false);
   }
 
   static Node number(Place place, String text, double value) {
     // Adding zero turns -0 into 0, which nobody means to tell apart.
-    return new Node(place, Kind.NUMBER, text, value + 0.0);
+    return new Node(place, Kind.NUMBER, text, value + 0.0, false);
   }
 
   static Node scalar(Place place, Kind kind, String text) {
-    return new Node(place, kind, text, 0);
+    return new Node(place, kind, text, 0, false);
   }
 
   /** Adds a child while parsing; the value that had this key before, or null. */
@@ -172,7 +174,12 @@ public final class Node {
     if (found == null) {
       throw refuse("the field \"" + name + "\" is missing", "Add \"" + name + "\" to this object");
     }
-    return found;
+    return found.kind == Kind.NULL ? found.asNeeded() : found;
+  }
+
+  /** A null that nobody may be told to leave out. */
+  private Node asNeeded() {
+    return new Node(new Place(file, line, parent, key, index), kind, text, number, true);
   }
 
   /** The items of a list, which may be empty. */
@@ -252,6 +259,7 @@ public final class Node {
 
   /** A whole number from {@code least} to {@code most}, both included. */
   public int integer(int least, int most) {
+    require(Kind.NUMBER, "Write a whole number without quotes, such as 2");
     double found = number();
     if (found != Math.rint(found)) {
       throw refuse(shown() + " is not a whole number", "Write a whole number, such as 2");
@@ -266,7 +274,8 @@ public final class Node {
 
   private void require(Kind wanted, String remedy) {
     if (kind == Kind.NULL) {
-      throw refuse("null is not a value here", remedy + ", or leave the field out");
+      String or = key == null ? ", or take it out" : ", or leave the field out";
+      throw refuse("null is not a value here", needed || parent == null ? remedy : remedy + or);
     }
     if (kind != wanted) {
       throw refuse(shown() + " is not " + wanted.words, remedy);

@@ -11,8 +11,13 @@ public final class LengthText {
   /** Digits after the point of a mm length on a job sheet. */
   public static final int MM_DIGITS = 1;
 
-  /** The finest fraction of an inch on a job sheet; 32 for covering and board thicknesses. */
-  public static final int INCH_PARTS = 16;
+  /**
+   * The finest fraction of an inch on paper and in tables: one rule for a size wherever it stands.
+   */
+  public static final int INCH_PARTS = 32;
+
+  /** Fine enough to tell a tenth of a mm, which depths under a staple are held to. */
+  private static final int INCH_DECIMALS = 3;
 
   /**
    * A length this close to a mark of the rule counts as on it, mm: rounding up must not turn
@@ -59,13 +64,19 @@ public final class LengthText {
     return s.append(" in").toString();
   }
 
-  /** In {@code unit} with the fineness of a job sheet: mm to a tenth, inches to a sixteenth. */
+  /** In {@code unit} with the fineness of a job sheet: mm to a tenth, inches to a thirty-second. */
   public static String in(LengthUnit unit, double mm, Rounding rounding) {
     return switch (unit) {
       case MM -> mm(mm, MM_DIGITS, rounding);
       case INCH -> inches(mm, INCH_PARTS, rounding);
       case CM, METRE, FOOT -> throw new IllegalArgumentException("lengths print in mm or inches");
     };
+  }
+
+  /** A depth in thousandths of an inch, without the unit, such as {@code 0.276}. */
+  public static String thousandths(double mm) {
+    BigDecimal step = LengthUnit.INCH.millimetres().scaleByPowerOfTen(-INCH_DECIMALS);
+    return decimal(steps(mm, step, Rounding.NEAREST), INCH_DECIMALS);
   }
 
   /** How many steps of {@code step} the length is. */

@@ -265,12 +265,20 @@ class FiguresCommandTest {
     assertThat(taken(silent)).contains("front ", "cover.warp", "corners ", "dustCover ");
     assertThat(taken(silent)).doesNotContain("base.size");
     assertThat(taken(said))
-        .doesNotContain("base.size", "edge ", "front ", "cover.warp", "corners ", "dustCover ")
+        .doesNotContain("base.size", "\n  edge ", "front ", "cover.warp", "corners ", "dustCover ")
         .contains("base.backArris", "host.fixing");
   }
 
   private String taken(String job) throws IOException {
     String out = Cli.run("figures", Cli.write(folder.resolve("taken.json"), job)).out();
     return out.substring(out.indexOf("Taken because it was left out"));
+  }
+
+  @Test
+  void aRoundPartHasNoCornersForItsLayersToLieAt() {
+    String out = Cli.run("figures", Cli.DEMO).out();
+    String stool = out.substring(out.indexOf("(stool-top)"));
+    stool = stool.substring(0, stool.indexOf("Findings"));
+    assertThat(stool).contains(", at the rim's pleats").doesNotContain(", at the corners");
   }
 }

@@ -40,7 +40,7 @@ class NewCommandTest {
         .contains("forearm-rest", "round-stool-top", "drop-in-seat", "wall-panel")
         .contains("armrest", "kneeler");
     JsonNode list = JSON.readTree(Cli.run("new", "--json").out()).get("patterns");
-    assertThat(list).hasSize(6);
+    assertThat(list).hasSize(9);
   }
 
   @ParameterizedTest
@@ -199,5 +199,20 @@ class NewCommandTest {
     Cli.Said width = Cli.run("new", "round-stool-top", "--width", "300");
     assertThat(width.status()).isEqualTo(2);
     assertThat(width.err()).contains("round");
+  }
+
+  @Test
+  void numberThatIsNoSizeIsRefusedByItsOption() {
+    for (String option : new String[] {"--length", "--width", "--board", "--foam"}) {
+      for (String number : new String[] {"0", "-5"}) {
+        Cli.Said said = Cli.run("new", "wall-panel", option, number);
+        assertThat(said.status()).isEqualTo(2);
+        assertThat(said.err())
+            .contains(option + ": " + number + " is ", "Give a length over 0")
+            .doesNotContain("parts[");
+      }
+    }
+    assertThat(Cli.run("new", "wall-panel", "--cover", "-1").err()).contains("--cover: -1");
+    assertThat(Cli.run("new", "wall-panel", "--cover", "0").status()).isZero();
   }
 }

@@ -66,6 +66,25 @@ class CornerLayersSaidTest {
     assertThat(words(both.get(1).drawing())).contains("through up to 3 layers there");
   }
 
+  /** Each pleat its own staple is said only where there are as many; nothing else is certain. */
+  @Test
+  void aDiagramPromisesAStapleAPleatOnlyWhereThereIsOne() {
+    PatternSet set = Demo.set();
+    for (PartResult r : set.parts()) {
+      for (NamedDrawing d : CornerDiagram.all(Demo.header(set, r), r)) {
+        String words = words(d.drawing());
+        if (!d.name().contains("rim-pleats")) {
+          continue;
+        }
+        int pleats = r.cover().corners().get(0).pleats();
+        int staples = r.staples().positions().size();
+        assertThat(words.contains("a staple holds each")).isEqualTo(staples >= pleats);
+        assertThat(words.contains("the " + staples + " staples hold the " + pleats + " pleats"))
+            .isEqualTo(staples < pleats);
+      }
+    }
+  }
+
   /** At arm's length a line is told by its weight, its beat, the strokes in a beat or its ink. */
   @Test
   void noTwoLinesOfAPatternAreAlikeAtArmsLength() {

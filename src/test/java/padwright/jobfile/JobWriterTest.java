@@ -99,9 +99,13 @@ class JobWriterTest {
                 "        { \"foam\": \"medium\", \"thickness\": 12, \"overhang\": 3 }",
                 "      ],",
                 "      \"edge\": { \"round\": 6 },",
-                "      \"cover\": { \"covering\": \"knit-backed-vinyl\", \"thickness\": 1,"
-                    + " \"turnUnder\": 20, \"grip\": 0,"
-                    + " \"stretchAllowance\": { \"along\": 0, \"across\": 0 } },",
+                "      \"cover\": {",
+                "        \"covering\": \"knit-backed-vinyl\",",
+                "        \"thickness\": 1,",
+                "        \"turnUnder\": 20,",
+                "        \"grip\": 0,",
+                "        \"stretchAllowance\": { \"along\": 0, \"across\": 0 }",
+                "      },",
                 "      \"corners\": \"auto\",",
                 "      \"staples\": { \"leg\": 8, \"spacing\": 25, \"edgeDistance\": 10 }",
                 "    }",

@@ -100,26 +100,45 @@ class StarterTest {
     List<FoamLayer> layers =
         List.of(new FoamLayer("firm", 30, NONE), new FoamLayer("medium", 20, NONE));
     // 45 x 30 / 50 = 27, the rest 18; 33 x 0.6 = 19.8, so 20 and 13.
-    assertThat(StartSizes.foam(layers, 45))
+    assertThat(StartSizes.foam(layers, 45, Units.MM))
         .extracting(FoamLayer::thickness)
         .containsExactly(27.0, 18.0);
-    assertThat(StartSizes.foam(layers, 33))
+    assertThat(StartSizes.foam(layers, 33, Units.MM))
         .extracting(FoamLayer::thickness)
         .containsExactly(20.0, 13.0);
-    assertThat(StartSizes.foam(layers.subList(0, 1), 31.75))
+    assertThat(StartSizes.foam(layers.subList(0, 1), 31.75, Units.MM))
         .extracting(FoamLayer::thickness)
         .containsExactly(31.75);
+  }
+
+  @Test
+  void inInchesFoamIsSharedOutInSixteenthsWithoutATail() {
+    List<FoamLayer> layers =
+        List.of(new FoamLayer("firm", 30, NONE), new FoamLayer("medium", 20, NONE));
+    // 1 in x 30 / 50 = 9.6 sixteenths, so 10; the rest is 6/16.
+    assertThat(StartSizes.foam(layers, 25.4, Units.INCH))
+        .extracting(FoamLayer::thickness)
+        .containsExactly(15.875, 9.525);
+    StartNumbers inch = new StartNumbers(NONE, NONE, NONE, OptionalDouble.of(25.4), NONE);
+    for (ReadyPart part : starter.parts()) {
+      String text = JobWriter.write(starter.start(part.id(), inch, Units.INCH));
+      assertThat(text).as(part.id()).doesNotContainPattern("\\d\\.\\d{5}");
+      assertThat(JobWriter.write(starter.start(part.id(), inch, Units.MM)))
+          .as(part.id())
+          .doesNotContainPattern("\\d\\.\\d{5}");
+    }
   }
 
   @Test
   void otherOutlinesKeepTheirProportions() {
     OptionalDouble length = OptionalDouble.of(550);
     OptionalDouble width = OptionalDouble.of(300);
-    assertThat(StartSizes.outline(new OutlineShape.Trapezoid(440, 400, 390), length, width))
+    assertThat(
+            StartSizes.outline(new OutlineShape.Trapezoid(440, 400, 390), length, width, Units.MM))
         .isEqualTo(new OutlineShape.Trapezoid(550, 500, 300));
-    assertThat(StartSizes.outline(new OutlineShape.Trapezoid(440, 400, 390), NONE, width))
+    assertThat(StartSizes.outline(new OutlineShape.Trapezoid(440, 400, 390), NONE, width, Units.MM))
         .isEqualTo(new OutlineShape.Trapezoid(440, 400, 300));
-    assertThat(StartSizes.outline(new OutlineShape.Ellipse(400, 200), length, width))
+    assertThat(StartSizes.outline(new OutlineShape.Ellipse(400, 200), length, width, Units.MM))
         .isEqualTo(new OutlineShape.Ellipse(550, 300));
   }
 
@@ -192,7 +211,8 @@ class StarterTest {
 
   @Test
   void aJobStartedInInchesHoldsTheSamePart() {
-    StartNumbers numbers = numbers(609.6, 63.5, 12.7, 25.4, 1);
+    // Two equal layers of 127 mm, which are 5 in too.
+    StartNumbers numbers = numbers(609.6, 63.5, 12.7, 254, 1);
     Job inches = starter.start("forearm-rest", numbers, Units.INCH);
     assertThat(inches.units()).isEqualTo(Units.INCH);
     assertThat(inches.parts()).isEqualTo(starter.start("forearm-rest", numbers).parts());

@@ -1,6 +1,7 @@
 package padwright.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.ByteArrayInputStream;
@@ -253,5 +254,25 @@ class LocatedJsonTest {
       Node node = items.get(i);
       assertThat(refusal(() -> node.length(LengthUnit.MM)).path()).isEqualTo("$[" + i + "]");
     }
+  }
+
+  @Test
+  void aNullIsNotToBeLeftOutWhereTheFieldIsNeeded() {
+    Node root = LocatedJson.parse("x", "{ \"title\": null, \"list\": [null] }");
+    assertThatThrownBy(() -> root.require("title").string())
+        .hasMessageContaining("Write text in quotes")
+        .hasMessageNotContaining("leave");
+    assertThatThrownBy(() -> root.get("title").orElseThrow().string())
+        .hasMessageContaining("or leave the field out");
+    assertThatThrownBy(() -> root.require("list").array().get(0).string())
+        .hasMessageContaining("or take it out");
+  }
+
+  @Test
+  void aCountIsAskedForAsAWholeNumber() {
+    Node root = LocatedJson.parse("x", "{ \"quantity\": \"two\" }");
+    assertThatThrownBy(() -> root.require("quantity").integer(1, 9))
+        .hasMessageContaining("such as 2")
+        .hasMessageNotContaining("12.5");
   }
 }

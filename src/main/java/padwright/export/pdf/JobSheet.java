@@ -18,7 +18,19 @@ public final class JobSheet {
   private static final double[] SIZES = {3.5, 3.3, 3.1, 2.9, 2.7, 2.55};
 
   private static final double GUTTER = 7;
-  private static final double TITLE = 17;
+
+  /** Baseline of the part's name under the sheet's edge, of its next line, and of the job's; mm. */
+  private static final double NAME_DOWN = 6;
+
+  private static final double NAME_STEP = 8;
+  private static final double JOB_STEP = 4.5;
+
+  /** From the last line to the rule under it and from there to the cutting list, mm. */
+  private static final double RULE = 2;
+
+  private static final double UNDER_RULE = 3;
+  private static final double NAME = 7.5;
+  private static final double SMALL = 3.5;
 
   /** Kept free under and right of the text for the check lines, mm. */
   private static final double STRIP = 4.5;
@@ -55,7 +67,7 @@ public final class JobSheet {
           p -> {
             title(p, sheet, page, fit.pages());
             if (page == 0) {
-              list.draw(p, 0, sheet.height() - TITLE, width(sheet), fit.size);
+              list.draw(p, 0, sheet.height() - top(p.face(), sheet), width(sheet), fit.size);
             }
             fit.text.draw(p, 2 * page, 2 * page + 2);
             Furniture.inMargin(p, sheet);
@@ -84,7 +96,7 @@ public final class JobSheet {
 
   private Flow.Laid lay(Typeface face, Sheet sheet, List<Block> blocks, double size) {
     double wide = (width(sheet) - GUTTER) / 2;
-    double top = sheet.height() - TITLE;
+    double top = sheet.height() - top(face, sheet);
     double under = top - list.height(size) - 2.5;
     double right = wide + GUTTER;
     return new Flow(face, size)
@@ -104,19 +116,50 @@ public final class JobSheet {
   }
 
   private void title(PdfPainter p, Sheet sheet, int page, int pages) throws IOException {
-    Typeface face = p.face();
-    double y = sheet.height() - 6;
-    String count = header.quantity();
-    double room = width(sheet) - face.width(count, 5) - 6;
-    p.text(0, y, 7.5, true, face.fitted(header.part(), 7.5, room));
-    p.text(width(sheet), y, 5, Anchor.END, count);
+    double y = sheet.height() - NAME_DOWN;
+    List<String> names = names(p.face(), sheet);
+    for (int i = 0; i < names.size(); i++) {
+      p.text(0, y - i * NAME_STEP, NAME, true, names.get(i));
+    }
+    p.text(width(sheet), y, 5, Anchor.END, header.quantity());
+    y -= (names.size() - 1) * NAME_STEP + 6;
+    List<String> jobs = jobs(p.face(), sheet);
+    for (int i = 0; i < jobs.size(); i++) {
+      p.text(0, y - i * JOB_STEP, SMALL, false, jobs.get(i));
+    }
+    p.text(width(sheet), y, SMALL, Anchor.END, right(page, pages));
+    y -= (jobs.size() - 1) * JOB_STEP + RULE;
+    p.line(0, y, width(sheet), y, LineStyle.FRONT);
+  }
+
+  /** What the title takes of the sheet's height. */
+  private double top(Typeface face, Sheet sheet) {
+    return NAME_DOWN
+        + (names(face, sheet).size() - 1) * NAME_STEP
+        + 6
+        + (jobs(face, sheet).size() - 1) * JOB_STEP
+        + RULE
+        + UNDER_RULE;
+  }
+
+  /** Names are told whole: a long one goes on in the next line. */
+  private List<String> names(Typeface face, Sheet sheet) {
+    // Bold strokes stand a little outside the letter.
+    double room = (width(sheet) - face.width(header.quantity(), 5) - 6) * 0.98;
+    return Wrap.lines(face, header.part(), NAME, room);
+  }
+
+  private List<String> jobs(Typeface face, Sheet sheet) {
     String where =
         header.client().isEmpty() ? header.job() : header.job() + " for " + header.client();
-    String right =
-        "Job sheet" + (pages > 1 ? " " + (page + 1) + " of " + pages : "") + ", " + header.date();
-    double left = width(sheet) - face.width(right, 3.5) - 4;
-    p.text(0, y - 6, 3.5, false, face.fitted(where, 3.5, left));
-    p.text(width(sheet), y - 6, 3.5, Anchor.END, right);
-    p.line(0, y - 8, width(sheet), y - 8, LineStyle.FRONT);
+    double room = width(sheet) - face.width(right(9, 10), SMALL) - 4;
+    return where.isBlank() ? List.of("") : Wrap.lines(face, where, SMALL, room);
+  }
+
+  private String right(int page, int pages) {
+    return "Job sheet"
+        + (pages > 1 ? " " + (page + 1) + " of " + pages : "")
+        + ", "
+        + header.date();
   }
 }

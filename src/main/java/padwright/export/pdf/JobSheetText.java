@@ -104,6 +104,10 @@ final class JobSheetText {
               unit));
     }
     blocks.add(Block.blank("Covering, planned " + covering(s.coverThickness()), unit));
+    if (s.waddingThickness() > 0) {
+      String pressed = "Wadding, pressed as under the covering, planned ";
+      blocks.add(Block.blank(pressed + planned(s.waddingThickness()), unit));
+    }
     blocks.add(Block.item("Where one differs, put it into the job and draw again before cutting."));
   }
 
@@ -143,8 +147,8 @@ final class JobSheetText {
     blocks.add(
         Block.item(
             "The turn-under stands "
-                + hundredths(part.figures().standOff())
-                + " mm proud of the base's back."));
+                + covering(part.figures().standOff())
+                + " proud of the base's back."));
   }
 
   private void staples() {
@@ -188,18 +192,18 @@ final class JobSheetText {
         : ", at corner " + String.join(", ", names);
   }
 
-  private static String depth(Figures.StapleDepth d, String where) {
+  private String depth(Figures.StapleDepth d, String where) {
     return "Through "
         + d.layers()
         + (d.layers() == 1 ? " layer" : " layers")
         + where
         + ": "
-        + Sizes.mm(d.penetration())
-        + " mm into the board, "
-        + Sizes.mm(d.margin())
-        + " mm left under the point, hold "
-        + Sizes.mm(d.hold())
-        + " mm.";
+        + Sizes.depth(d.penetration(), inches)
+        + " into the board, "
+        + Sizes.depth(d.margin(), inches)
+        + " left under the point, hold "
+        + Sizes.depth(d.hold(), inches)
+        + ".";
   }
 
   private void steps() {

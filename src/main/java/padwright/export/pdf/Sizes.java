@@ -8,8 +8,6 @@ final class Sizes {
   /** A maker's rule is read to half a millimetre and to a thirty-second of an inch. */
   static final double STEP_MM = 0.5;
 
-  static final int INCH_PARTS = 32;
-
   private Sizes() {}
 
   /** To a tenth, left out where it is 0; without the unit. */
@@ -26,11 +24,16 @@ final class Sizes {
 
   /** To a thirty-second, such as "28 5/32"; without the unit. */
   static String inches(double mm, Rounding way) {
-    return LengthText.inches(mm, INCH_PARTS, way).replace(" in", "");
+    return LengthText.inches(mm, LengthText.INCH_PARTS, way).replace(" in", "");
   }
 
   static String inches(double mm) {
     return inches(mm, Rounding.NEAREST);
+  }
+
+  /** A depth: "0.276 in (7 mm)" in a job in inches, else "7 mm". */
+  static String depth(double mm, boolean inches) {
+    return inches ? LengthText.thousandths(mm) + " in (" + mm(mm) + " mm)" : mm(mm) + " mm";
   }
 
   /** "715.1 mm (28 5/32 in)". */
