@@ -102,7 +102,7 @@ class FiguresCommandTest {
     Cli.Said said = Cli.run("figures", Cli.DEMO, "--json");
     assertThat(said.out()).doesNotContain("NaN", "Infinity");
     JsonNode all = JSON.readTree(said.out());
-    assertThat(all.get("parts")).hasSize(4);
+    assertThat(all.get("parts")).hasSize(7);
     // A leg that passes is a number; where the size is no opening there is no gap.
     assertThat(all.get("parts").get(0).get("bareGap").isNull()).isTrue();
     assertThat(all.get("parts").get(2).get("bareGap").get("front").isNumber()).isTrue();

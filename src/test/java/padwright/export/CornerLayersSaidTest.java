@@ -41,7 +41,7 @@ class CornerLayersSaidTest {
         read++;
       }
     }
-    assertThat(read).isEqualTo(5);
+    assertThat(read).isEqualTo(11);
   }
 
   /** From the marks of the base pattern, by the nearest corner of its own outline. */
