@@ -70,6 +70,7 @@ public record Drawing(String title, String description, Bounds extent, List<Item
     STAPLE_BODY("staples", 0.6),
     CENTRE("centre-lines", 0.15, 12, 2, 3, 2),
     OUTLINE("base-outline", 0.15, 1.5, 1.5),
+    ZONE("zones", 0.2, 6, 1.5, 1.5, 1.5),
     FRONT("front-edge", 0.8),
     MARK("points", 0.2),
     DIMENSION("dimensions", 0.15),

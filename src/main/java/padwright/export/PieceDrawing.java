@@ -27,10 +27,11 @@ public final class PieceDrawing {
   static {
     kind(LineKind.FOLD, LineStyle.FOLD, "fold: the covering turns an edge of the pad");
     kind(LineKind.CREASE, LineStyle.CREASE, "crease of a corner's pleat");
-    kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: only while folding the corner");
+    kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: only while folding; cut-outs last");
     kind(LineKind.TRIM, LineStyle.TRIM, "trim line: cut off after stapling");
     kind(LineKind.STAPLE, LineStyle.STAPLE, "staple line");
     kind(LineKind.BASE_OUTLINE, LineStyle.OUTLINE, "edge of the base");
+    kind(LineKind.ZONE, LineStyle.ZONE, "zone for hook-and-loop or tape");
     kind(LineKind.CENTRE, LineStyle.CENTRE, "middle");
     kind(LineKind.FRONT, LineStyle.FRONT, "");
   }

@@ -81,8 +81,10 @@ public record PatternPiece(
     CREASE,
     /** Where staples go. */
     STAPLE,
-    /** A cut made while the corner is folded, not when the piece is cut out. */
+    /** A cut made while a corner or a cut-out is folded, not when the piece is cut out. */
     RELIEF,
+    /** Kept for hook-and-loop or tape. */
+    ZONE,
     /** Middle lines. */
     CENTRE,
     /** The base's outline, shown on another piece. */
