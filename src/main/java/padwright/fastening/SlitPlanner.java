@@ -28,6 +28,14 @@ final class SlitPlanner {
   /** The sine of the least turn that is a corner: 10 degrees. */
   private static final double CORNER = 0.17;
 
+  /** A star of more slits has only so many that begin in its middle: it would be cut to shreds. */
+  private static final int FEW = 8;
+
+  private static final int MAIN = 4;
+
+  /** The others begin where neighbours are this far apart, mm, and only in what is trimmed off. */
+  private static final double NEAREST = 1.5;
+
   /** Targets nearer than this, mm, are one. */
   private static final double SAME = 1e-6;
 
@@ -59,13 +67,18 @@ final class SlitPlanner {
       slits.add(Path.line(middle[0], middle[1]));
     }
     boolean within = targets.size() >= 3;
-    for (Vec2 target : targets) {
+    double apart = targets.size() > FEW ? targets.size() * NEAREST / (2 * Math.PI) : 0;
+    double room = Math.max(0, Math.min(apart, least(middle[0]) - wall - leastTurnUnder));
+    int each = (targets.size() + MAIN - 1) / MAIN;
+    for (int i = 0; i < targets.size(); i++) {
+      Vec2 target = targets.get(i);
       Vec2 from = target.distance(middle[0]) <= target.distance(middle[1]) ? middle[0] : middle[1];
       sources.add(from);
       Vec2 way = target.minus(from);
       double length = way.length() - STOP;
       if (length > 0) {
-        slits.add(Path.line(from, from.along(way.unit(), length)));
+        double start = i % each == 0 ? 0 : Math.min(room, length / 2);
+        slits.add(Path.line(from.along(way.unit(), start), from.along(way.unit(), length)));
       }
     }
     List<Tongue> tongues = new ArrayList<>();
@@ -83,7 +96,7 @@ final class SlitPlanner {
         tongues,
         wall,
         Math.max(0, least),
-        Math.min(wished, least - wall),
+        Math.min(wished, least - room - wall),
         leastTurnUnder,
         STOP,
         within);

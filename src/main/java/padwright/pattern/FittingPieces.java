@@ -47,9 +47,9 @@ final class FittingPieces {
     List<PointMark> points = new ArrayList<>(piece.points());
     switch (piece.kind()) {
       case BASE -> base(inner, lines, points);
-      case FOAM -> fittings.cutOuts().forEach(o -> inner.add(o.hole()));
-      case WADDING -> turned().forEach(o -> inner.add(o.hole()));
-      case COVER -> turned().forEach(o -> cover(o, lines));
+      case FOAM -> fittings.cutOuts().forEach(o -> hole(o, inner, points));
+      case WADDING -> turned().forEach(o -> hole(o, inner, points));
+      case COVER -> turned().forEach(o -> cover(o, lines, points));
       case DUST_COVER -> dustCover(inner, lines, points);
       case PACKING -> packing(piece.cutLine(), inner, points);
     }
@@ -80,10 +80,10 @@ final class FittingPieces {
   private void base(List<Path> inner, List<LineMark> lines, List<PointMark> points) {
     for (Opening o : fittings.cutOuts()) {
       inner.add(o.hole());
-      Vec2 middle = o.hole().bounds().centre();
       boolean turned = o.turned().isPresent();
-      String how = turned ? ", covering turned through: ease its back arris" : ", covering whole";
-      points.add(new PointMark(PointKind.HOLE, middle, 0, o.name() + how));
+      String how = turned ? ": ease its back arris" : ": covering left whole";
+      points.add(new PointMark(PointKind.HOLE, middle(o.hole()), 0, ""));
+      points.add(area(o.hole(), o.name() + how));
       if (turned && o.turned().get().reaches()) {
         outside(o, spec.edgeDistance()).ifPresent(p -> lines.add(line(LineKind.STAPLE, p)));
         outside(o, o.turnUnder()).ifPresent(p -> lines.add(line(LineKind.TRIM, p)));
@@ -99,7 +99,21 @@ final class FittingPieces {
     }
     for (Patch z : fittings.zones()) {
       lines.add(line(LineKind.ZONE, z.area()));
+      points.add(area(z.area(), z.name()));
     }
+  }
+
+  private static void hole(Opening o, List<Path> inner, List<PointMark> points) {
+    inner.add(o.hole());
+    points.add(area(o.hole(), o.name()));
+  }
+
+  private static PointMark area(Path path, String label) {
+    return new PointMark(PointKind.AREA, middle(path), 0, label);
+  }
+
+  private static Vec2 middle(Path path) {
+    return path.bounds().centre();
   }
 
   private static Optional<Path> outside(Opening o, double by) {
@@ -111,7 +125,8 @@ final class FittingPieces {
   }
 
   /** Bends by their middles, as round the base: half a thickness out, a quarter turn each. */
-  private void cover(Opening o, List<LineMark> lines) {
+  private void cover(Opening o, List<LineMark> lines, List<PointMark> points) {
+    points.add(area(stretched(o.hole()), o.name() + ": slit when stapled all round"));
     TurnedThrough turned = o.turned().orElseThrow();
     double bend = Math.PI / 4 * spec.coverThickness();
     inside(o, bend / 2).ifPresent(p -> lines.add(line(LineKind.FOLD, p)));
@@ -143,6 +158,7 @@ final class FittingPieces {
       // Where a hole is smaller than the turn, what there is is turned.
       Optional<Path> cut = Offset.by(o.hole(), spec.dustCoverInset() - spec.dustCoverTurn());
       inner.add(cut.orElse(o.hole()));
+      points.add(area(o.hole(), o.name()));
     }
     for (Round t : fittings.inserts()) {
       points.add(new PointMark(PointKind.HOLE, t.at(), t.diameter(), "T-nut: pierce"));
@@ -154,7 +170,13 @@ final class FittingPieces {
     List<Vec2> outline = cutLine.flattened(PieceMaker.CHORD_ERROR);
     for (Opening o : fittings.cutOuts()) {
       double room = o.turnUnder() > 0 ? o.turnUnder() + MountingPlanner.PACKING_CLEAR : 0;
-      outside(o, room).filter(p -> within(p, outline)).ifPresent(inner::add);
+      outside(o, room)
+          .filter(p -> within(p, outline))
+          .ifPresent(
+              p -> {
+                inner.add(p);
+                points.add(area(p, o.name()));
+              });
     }
     for (Round v : fittings.vents()) {
       hole(v, "vent", outline, inner, points);

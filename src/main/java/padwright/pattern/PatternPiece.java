@@ -112,6 +112,8 @@ public record PatternPiece(
     /** Centre of a screw or bolt. */
     SCREW,
     /** Centre of a hole. */
-    HOLE
+    HOLE,
+    /** Middle of a cut-out or zone that the label names; nothing is drawn there. */
+    AREA
   }
 }

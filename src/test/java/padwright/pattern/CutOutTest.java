@@ -162,9 +162,13 @@ class CutOutTest {
     List<Path> slits = lines(cover, LineKind.RELIEF);
     Vec2 middle = new Vec2(40, 30);
     for (Path slit : slits) {
-      assertThat(slit.start().distance(middle)).isLessThan(1e-9);
       assertThat(slit.end().distance(middle)).isCloseTo(57, within(1e-9));
+      Vec2 way = slit.end().minus(middle).unit();
+      assertThat(way.cross(slit.start().minus(middle))).isCloseTo(0, within(1e-9));
+      // All of what a tongue needs, 41.5708 from the edge, hangs free of its neighbours.
+      assertThat(60 - slit.start().distance(middle)).isGreaterThanOrEqualTo(WALL + 16);
     }
+    assertThat(slits).anyMatch(q -> q.start().distance(middle) < 1e-9);
     double each = 2 * Math.PI / slits.size();
     // Sagitta R (1 - cos(each / 2)) is 0.5 at most, as at pleats, and tongues are not over-fine.
     assertThat(60 * (1 - Math.cos(each / 2))).isLessThanOrEqualTo(0.5);
