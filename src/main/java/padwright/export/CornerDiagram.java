@@ -81,13 +81,12 @@ public final class CornerDiagram {
     CornerPlan plan = group.get(0);
     CornerSolid corner = CornerSolid.of(result, plan);
     List<StapleBar> bars = new ArrayList<>();
-    int layers = 0;
     for (Position p : result.staples().positions()) {
       if (corner.shows(p.at())) {
         bars.add(new StapleBar(p.at(), p.angle()));
-        layers = Math.max(layers, p.layers());
       }
     }
+    int layers = group.stream().mapToInt(result::layersAt).max().orElse(0);
     List<Scene> scenes = new ArrayList<>();
     double edge = corner.perSide() + result.spec().grip();
     scenes.add(new FlatCorner(corner, edge).scene(result.cover(), result.shape().outline()));

@@ -43,7 +43,8 @@ final class CornerWords {
   private List<String> single() {
     int layers = Math.max(plan.layersFirst(), plan.layersSecond());
     return List.of(
-        "The cover, flat, seen from its face: cut out the corner; the relief cut stops "
+        "The cover, flat, seen from its face: the corner is cut out with the cover; the relief"
+            + " cut stops "
             + mm(plan.reliefStop())
             + " short of the fold that hides it.",
         "Pull the "
@@ -60,7 +61,9 @@ final class CornerWords {
             + c.over()
             + " strip down, its folded edge exactly on the arris: one straight fold shows, "
             + layers
-            + " layers in all beside it.",
+            + " layers on the "
+            + c.over()
+            + " side beside it.",
         "On the back the "
             + c.over()
             + " turn-under lies over the "
@@ -73,7 +76,8 @@ final class CornerWords {
   private List<String> doubled() {
     int layers = Math.max(plan.layersFirst(), plan.layersSecond());
     return List.of(
-        "The cover, flat, seen from its face: cut the tip of the corner square, as drawn.",
+        "The cover, flat, seen from its face: the tip of the corner is cut off with the cover, as"
+            + " drawn.",
         "Pull both strips down and staple them to within "
             + mm(clear)
             + " of the corner: the surplus stands out at the arris as an ear.",
@@ -116,9 +120,10 @@ final class CornerWords {
                   + ".");
       case NOTCHES ->
           List.of(
-              "The cover, flat, seen from its face: cut "
+              "The cover, flat, seen from its face: "
                   + plan.pleats()
-                  + " V-notches; their points stop just past the back arris.",
+                  + " V-notches, cut out with the cover; their points stop just past the back"
+                  + " arris.",
               down + fullness,
               "Ease the fullness in along "
                   + turn
@@ -156,7 +161,7 @@ final class CornerWords {
   }
 
   private String through() {
-    return layersOnBack > 1 ? ", through up to " + layersOnBack + " layers" : "";
+    return layersOnBack > 1 ? "; through up to " + layersOnBack + " layers there" : "";
   }
 
   private String mm(double v) {

@@ -46,7 +46,7 @@ final class FlatCorner {
     lines(s, LineStyle.TRIM, cover.trim());
     lines(s, LineStyle.CUT, cover.cut());
     for (Fold f : corner.plan().folds()) {
-      lines(s, f.sense() == Sense.OUTWARD ? LineStyle.FOLD : LineStyle.CREASE, f.line());
+      lines(s, f.sense() == Sense.OUTWARD ? LineStyle.FOLD : crease(), f.line());
     }
     if (corner.plan().radius() == 0) {
       // Side names in the middle of their strips, so that the next pictures can be followed.
@@ -58,6 +58,11 @@ final class FlatCorner {
       }
     }
     return s;
+  }
+
+  /** Many small creases side by side are thin full lines: their dashes would run together. */
+  private LineStyle crease() {
+    return corner.plan().radius() > 0 ? LineStyle.DIMENSION : LineStyle.CREASE;
   }
 
   private void lines(Scene s, LineStyle style, Path path) {

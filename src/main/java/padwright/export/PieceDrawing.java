@@ -9,6 +9,7 @@ import padwright.export.Drawing.LineStyle;
 import padwright.export.NoteBlock.Sampled;
 import padwright.export.PieceNotes.Hand;
 import padwright.geometry.Bounds;
+import padwright.geometry.Path;
 import padwright.geometry.Vec2;
 import padwright.pattern.PatternPiece;
 import padwright.pattern.PatternPiece.LineKind;
@@ -27,7 +28,8 @@ public final class PieceDrawing {
   static {
     kind(LineKind.FOLD, LineStyle.FOLD, "fold: the covering turns an edge of the pad");
     kind(LineKind.CREASE, LineStyle.CREASE, "crease of a corner's pleat");
-    kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: only while folding; cut-outs last");
+    kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: no further than drawn");
+    kind(LineKind.SLIT, LineStyle.SLIT, "slit: cut last, when stapled all round");
     kind(LineKind.TRIM, LineStyle.TRIM, "trim line: cut off after stapling");
     kind(LineKind.STAPLE, LineStyle.STAPLE, "staple line");
     kind(LineKind.BASE_OUTLINE, LineStyle.OUTLINE, "edge of the base");
@@ -48,7 +50,7 @@ public final class PieceDrawing {
   /** The piece as drawn; it serves both hands where they are alike. */
   public static Drawing of(PartHeader header, PatternPiece piece) {
     boolean alike = piece.mirrored() == 0 || MirrorImage.isOwn(piece);
-    return compose(header, piece, alike ? null : Hand.AS_DRAWN, true);
+    return compose(header, piece, alike ? null : Hand.AS_DRAWN, true, List.of());
   }
 
   /** The mirrored hand, where any are wanted and the piece is not its own mirror image. */
@@ -56,22 +58,22 @@ public final class PieceDrawing {
     if (piece.mirrored() == 0 || MirrorImage.isOwn(piece)) {
       return Optional.empty();
     }
-    return Optional.of(compose(header, piece, Hand.MIRRORED, true));
+    return Optional.of(compose(header, piece, Hand.MIRRORED, true, List.of()));
   }
 
   /** Every hand the piece needs, without check lines: for pages that carry their own. */
-  public static List<Drawing> forPages(PartHeader header, PatternPiece piece) {
+  public static List<PageDrawing> forPages(PartHeader header, PatternPiece piece) {
     if (piece.mirrored() == 0 || MirrorImage.isOwn(piece)) {
-      return List.of(compose(header, piece, null, false));
+      return List.of(joins -> compose(header, piece, null, false, joins));
     }
-    Drawing mirrored = compose(header, piece, Hand.MIRRORED, false);
+    PageDrawing mirrored = joins -> compose(header, piece, Hand.MIRRORED, false, joins);
     return piece.quantity() == 0
         ? List.of(mirrored)
-        : List.of(compose(header, piece, Hand.AS_DRAWN, false), mirrored);
+        : List.of(joins -> compose(header, piece, Hand.AS_DRAWN, false, joins), mirrored);
   }
 
   private static Drawing compose(
-      PartHeader header, PatternPiece piece, Hand hand, boolean checked) {
+      PartHeader header, PatternPiece piece, Hand hand, boolean checked, List<Path> joins) {
     boolean turned = (piece.side() == SideUp.BACK) != (hand == Hand.MIRRORED);
     PatternPiece shown = turned ? MirrorImage.of(piece) : piece;
     Sheet sheet = new Sheet(shown.cutLine(), shown.innerCuts());
@@ -87,6 +89,7 @@ public final class PieceDrawing {
     }
     PieceMarks marks = new PieceMarks(sheet, shown, header.units());
     marks.bodies();
+    joins.forEach(sheet::keepOff);
     marks.words();
     label(sheet, new PieceNotes(header, shown).lines(hand), shown);
     grain(sheet, shown);
@@ -158,6 +161,13 @@ public final class PieceDrawing {
     }
   }
 
+  /** A cover's corners look unfinished to a maker used to cutting them at the bench. */
+  private static String cutLine(PatternPiece piece) {
+    return piece.kind() == PatternPiece.Kind.COVER
+        ? "cut line: all of it is cut before folding"
+        : "cut line";
+  }
+
   /** What the lines mean, for the kinds this piece has. */
   private static void legend(Sheet sheet, PatternPiece piece) {
     List<Sampled> entries = new ArrayList<>();
@@ -172,7 +182,7 @@ public final class PieceDrawing {
     if (entries.isEmpty()) {
       return;
     }
-    entries.add(0, new Sampled(LineStyle.CUT, "cut line"));
+    entries.add(0, new Sampled(LineStyle.CUT, cutLine(piece)));
     Bounds b = sheet.room().bounds();
     Vec2 wish = new Vec2(b.centre().x() + b.width() / 4, b.centre().y());
     for (int columns = 1; columns <= 3; columns++) {

@@ -37,6 +37,10 @@ final class PieceNotes {
     lines.add(known ? piece.material() + ", " + thickness() : piece.material());
     lines.add("cut size " + size());
     lines.add(sideUp());
+    boolean board = piece.kind() == Kind.BASE || piece.kind() == Kind.PACKING;
+    if (board && piece.grain().isEmpty()) {
+      lines.add("grain does not matter: any way round");
+    }
     String job = header.jobTitle();
     lines.add(job.isEmpty() ? header.date() : job + ", " + header.date());
     lines.removeIf(String::isBlank);

@@ -105,21 +105,8 @@ final class SharpPictures {
             c.wall(!over, -m, c.height()),
             c.wall(!over, 0, c.height())));
     Vec3 run = c.standing(over, 0, d).minus(c.standing(over, 0, k));
-    s.face(
-        COVERED,
-        List.of(
-            c.wall(over, 0, 0),
-            c.wall(over, l, 0),
-            c.standing(over, l, d),
-            c.standing(over, 0, d)));
+    standingStrip(s, over, l, d);
     s.sheet(FLAP, List.of(c.wall(over, 0, 0), pouch, pouch.plus(run), c.standing(over, 0, d)));
-    s.line(
-        LineStyle.SOLID,
-        List.of(
-            c.wall(over, l, 0),
-            c.wall(over, 0, 0),
-            c.standing(over, 0, d),
-            c.standing(over, l, d)));
     s.name(c.wall(!over, l * 0.7, c.height() / 2), c.under());
     s.name(c.standing(over, l * 0.7, d / 2), c.over());
     return s;

@@ -38,6 +38,7 @@ final class Sheet {
   private final List<Path> middles = new ArrayList<>();
   private final List<Box> written = new ArrayList<>();
   private final List<Beside> beside = new ArrayList<>();
+  private final List<Bounds> joins = new ArrayList<>();
   private Bounds extent;
 
   private record Beside(Patch patch, double angle, boolean leader) {}
@@ -55,6 +56,12 @@ final class Sheet {
   void line(Path path, LineStyle style) {
     strokes.add(new Stroke(path, style));
     extent = extent.union(path.bounds());
+  }
+
+  /** Keeps words off a straight line where printed sheets are joined; it is not drawn. */
+  void keepOff(Path join) {
+    room.add(join);
+    joins.add(join.bounds());
   }
 
   /** Draws a middle line: it gives way, broken wherever something is written over it. */
@@ -204,6 +211,7 @@ final class Sheet {
         y -= rowHeight + BESIDE;
         rowHeight = 0;
       }
+      x = pastJoins(x, size.width());
       Vec2 middle = new Vec2(x + size.width() / 2, y - size.height() / 2);
       if (b.leader) {
         leader(size.width(), size.height(), middle, below);
@@ -220,6 +228,18 @@ final class Sheet {
     all.sort(Sheet::order);
     all.addAll(texts);
     return new Drawing(title, description, extent.grown(EDGE), all);
+  }
+
+  /** Where a block of this width that begins at {@code x} or right of it meets no upright join. */
+  private double pastJoins(double x, double width) {
+    double from = x;
+    for (Bounds j : joins) {
+      boolean upright = j.width() < j.height();
+      if (upright && from < j.maxX() && from + width > j.minX()) {
+        from = j.maxX() + 2 * CLEARANCE;
+      }
+    }
+    return from;
   }
 
   /** A check line across the rows stands at their far end, where it takes least paper. */

@@ -138,9 +138,9 @@ public final class MountingPlanner {
       steps.add(
           packing.isPresent()
               ? text(
-                  "Glue a packing strip %.1f thick to the back, between the turn-unders, so that the"
+                  "Glue a packing %s %.1f thick to the back, between the turn-unders, so that the"
                       + " middle bears too.",
-                  standOff)
+                  Mounting.strip(packing.get()) ? "strip" : "panel", standOff)
               : text(
                   "The turn-unders leave no room for packing: the part bears on them, %.1f proud.",
                   standOff));

@@ -240,30 +240,25 @@ final class FindingRules {
   void foam() {
     for (int i = 0; i < spec.foam().size(); i++) {
       PadSpec.FoamSpec f = spec.foam().get(i);
-      List<Double> sheets = f.foam().sheets();
-      boolean sold = sheets.stream().anyMatch(t -> Math.abs(t - f.thickness()) < 1);
-      if (!sheets.isEmpty() && !sold) {
-        double nearest =
-            sheets.stream()
-                .min(java.util.Comparator.comparingDouble(t -> Math.abs(t - f.thickness())))
-                .orElseThrow();
+      FoamSheets sheets = new FoamSheets(f.foam().sheets(), f.thickness());
+      if (!sheets.sold()) {
         findings.add(
             Finding.of(
                 "foam-sheet",
                 NOTE,
                 text(
-                    "Foam layer %d is %.1f thick; %s comes in sheets of %s.",
-                    i + 1, f.thickness(), f.foam().name(), list(sheets)),
+                    "Foam layer %d is %.1f thick; the nearest sheets of %s are %s.",
+                    i + 1, f.thickness(), f.foam().name(), sheets.near()),
                 f.thickness(),
-                nearest,
+                sheets.nearest(),
                 "mm",
                 f.foam().origin().source(),
-                "Double two sheets, or have it cut to thickness"));
+                sheets.remedy()));
       }
     }
   }
 
-  void opening(List<Double> gap) {
+  void opening(List<Double> gap, DryFit fit) {
     if (!gap.isEmpty()) {
       double least = gap.stream().mapToDouble(Double::doubleValue).min().orElse(0);
       findings.add(
@@ -271,9 +266,8 @@ final class FindingRules {
               "opening-dry-fit",
               NOTE,
               text(
-                  "Try the bare base in the opening: it must leave %s on front, right, back and"
-                      + " left.",
-                  list(gap)),
+                  "Try the bare base in the opening: the gap on each side must be %s.",
+                  fit.gaps(gap)),
               least,
               padwright.material.Constants.value("opening-clearance"),
               "mm",
@@ -281,10 +275,6 @@ final class FindingRules {
                   + " side",
               "Plane the base rather than pull the covering thinner"));
     }
-  }
-
-  private static String list(List<Double> values) {
-    return values.stream().map(v -> text("%.1f", v)).reduce((a, b) -> a + ", " + b).orElse("");
   }
 
   static String capital(String s) {

@@ -126,7 +126,7 @@ final class FittingPieces {
 
   /** Bends by their middles, as round the base: half a thickness out, a quarter turn each. */
   private void cover(Opening o, List<LineMark> lines, List<PointMark> points) {
-    points.add(area(stretched(o.hole()), o.name() + ": slit when stapled all round"));
+    points.add(area(stretched(o.hole()), o.name()));
     TurnedThrough turned = o.turned().orElseThrow();
     double bend = Math.PI / 4 * spec.coverThickness();
     inside(o, bend / 2).ifPresent(p -> lines.add(line(LineKind.FOLD, p)));
@@ -140,7 +140,7 @@ final class FittingPieces {
             .ifPresent(p -> lines.add(line(LineKind.TRIM, p)));
       }
     }
-    turned.slits().forEach(s -> lines.add(line(LineKind.RELIEF, stretched(s))));
+    turned.slits().forEach(s -> lines.add(line(LineKind.SLIT, stretched(s))));
   }
 
   private Optional<Path> inside(Opening o, double by) {

@@ -62,14 +62,14 @@ final class MountingRules {
               standOff * 2,
               "mm",
               "trade rule: foam tape at least twice as thick as the mismatch",
-              "Glue the packing strip in first"));
+              "Glue the packing in first"));
     }
     if (mounting.packing().isEmpty() && standOff > 0 && host.fixing() != Fixing.NONE) {
       findings.add(
           Finding.plain(
               "mount-no-packing",
               NOTE,
-              "The turn-unders leave no room for a packing strip between them.",
+              "The turn-unders leave no room for packing between them.",
               "geometry of the base",
               "The part bears on its turn-unders"));
     }

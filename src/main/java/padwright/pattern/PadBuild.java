@@ -1,6 +1,7 @@
 package padwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import padwright.cover.CoverDeveloper;
@@ -46,6 +47,7 @@ final class PadBuild {
   private PadSpec spec;
   private CoverDeveloper developer;
   private double askedTurnUnder;
+  private DryFit dryFit;
 
   PadBuild(WrappedPad pad, Catalogue catalogue) {
     this.pad = pad;
@@ -79,7 +81,14 @@ final class PadBuild {
     double stop =
         defaults.reliefStop(pad.corners().reliefStop(), width, shape.section().taut().backStart());
     developer = developer(shape, stop);
-    PlainDefaults.note(defaults, pad, made, layers);
+    dryFit =
+        new DryFit(
+            pad.base().sides(),
+            Arrays.stream(layers).boxed().toList(),
+            made.coverThickness,
+            made.stack.greatestX(),
+            pad.base().clearance());
+    PlainDefaults.note(defaults, pad, made, dryFit);
     double clearance = clearance(layers);
     boolean warpAlongWidth = pad.cover().warpAlongWidth();
     double along = pad.cover().stretchAlong();
@@ -227,6 +236,11 @@ final class PadBuild {
 
   CoverDeveloper developer() {
     return developer;
+  }
+
+  /** What the gap to an opening is made of. */
+  DryFit dryFit() {
+    return dryFit;
   }
 
   /** The turn-under asked for, before a narrow base limited it. */

@@ -1,7 +1,9 @@
 package padwright.pattern;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
 import padwright.cover.WrapReport;
 import padwright.design.Finding;
@@ -9,6 +11,7 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.fastening.Mounting;
 import padwright.fastening.StaplePlan;
+import padwright.geometry.Vec2;
 import padwright.shape.PadShape;
 
 /**
@@ -35,6 +38,21 @@ public record PartResult(
 
   public boolean stopped() {
     return findings.stream().anyMatch(f -> f.level() == Finding.Level.STOP);
+  }
+
+  /** Most layers of covering under the staples that are nearer to this corner than to another. */
+  public int layersAt(CornerPlan corner) {
+    return staples.positions().stream()
+        .filter(p -> nearest(p.at()).equals(corner))
+        .mapToInt(StaplePlan.Position::layers)
+        .max()
+        .orElse(1);
+  }
+
+  private CornerPlan nearest(Vec2 place) {
+    return cover.corners().stream()
+        .min(Comparator.comparingDouble(c -> c.apex().distance(place)))
+        .orElseThrow();
   }
 
   public Optional<PatternPiece> piece(PatternPiece.Kind kind) {

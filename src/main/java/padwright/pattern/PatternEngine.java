@@ -114,7 +114,7 @@ public final class PatternEngine {
     rules.corners(cover);
     rules.covering(pad, FiguresMaker.stretched(cover.cut(), spec).bounds());
     rules.foam();
-    rules.opening(shape.bareGap());
+    rules.opening(shape.bareGap(), build.dryFit());
     StapleRules stapling = new StapleRules(spec, shape);
     stapling.staples(staples);
     MountingRules mounts = new MountingRules(spec, shape);

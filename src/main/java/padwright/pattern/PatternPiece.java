@@ -81,8 +81,10 @@ public record PatternPiece(
     CREASE,
     /** Where staples go. */
     STAPLE,
-    /** A cut made while a corner or a cut-out is folded, not when the piece is cut out. */
+    /** A cut into the piece that runs out of its cut line; made when the piece is cut out. */
     RELIEF,
+    /** A cut over a cut-out, made when the cover is fast all round. */
+    SLIT,
     /** Kept for hook-and-loop or tape. */
     ZONE,
     /** Middle lines. */

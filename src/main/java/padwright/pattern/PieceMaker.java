@@ -29,6 +29,9 @@ final class PieceMaker {
   /** How far chords may leave an arc when unequal stretch makes it no arc, mm. */
   static final double CHORD_ERROR = 0.005;
 
+  /** A base this nearly as long as wide has no longer way, mm; arithmetic only. */
+  private static final double SAME = 1e-6;
+
   private final WrappedPad pad;
   private final PadSpec spec;
   private final PadShape shape;
@@ -86,9 +89,7 @@ final class PieceMaker {
       holes.add(Path.circle(at, h.diameter() / 2));
       points.add(new PointMark(PointKind.HOLE, at, h.diameter(), "hole"));
     }
-    for (Hole h : mounting.positions()) {
-      points.add(new PointMark(PointKind.SCREW, new Vec2(h.x(), h.y()), h.diameter(), "screw"));
-    }
+    points.addAll(screws());
     return piece(
         "base",
         Kind.BASE,
@@ -100,9 +101,18 @@ final class PieceMaker {
         lines,
         marks,
         points,
-        Optional.empty(),
+        boardGrain(),
         false,
         SideUp.BACK);
+  }
+
+  /**
+   * Face grain of plywood and the grain of solid wood run along the longer way of a base (common
+   * practice, no source); pressed fibre has none.
+   */
+  private Optional<Vec2> boardGrain() {
+    Vec2 along = shape.length() > shape.width() - SAME ? new Vec2(1, 0) : new Vec2(0, 1);
+    return spec.board().pressedFibre() ? Optional.empty() : Optional.of(along);
   }
 
   private PatternPiece foam(int i) {
@@ -115,19 +125,14 @@ final class PieceMaker {
       lines.add(new LineMark(LineKind.BASE_OUTLINE, shape.outline()));
     }
     String name = spec.foam().size() == 1 ? "Foam" : "Foam layer " + (i + 1);
-    return piece(
+    return plain(
         "foam-" + (i + 1),
         Kind.FOAM,
         name,
         f.foam().name(),
         f.thickness(),
         outline,
-        List.of(),
         lines,
-        List.of(),
-        PieceEdges.centreMarks(outline),
-        Optional.empty(),
-        false,
         SideUp.EITHER);
   }
 
@@ -147,19 +152,14 @@ final class PieceMaker {
     if (down > 0) {
       Offset.by(shape.outline(), over).ifPresent(p -> lines.add(new LineMark(LineKind.FOLD, p)));
     }
-    return piece(
+    return plain(
         "wadding",
         Kind.WADDING,
         "Wadding",
         spec.wadding().orElseThrow().name(),
         spec.waddingThickness(),
         outline,
-        List.of(),
         lines,
-        List.of(),
-        PieceEdges.centreMarks(outline),
-        Optional.empty(),
-        false,
         SideUp.EITHER);
   }
 
@@ -219,43 +219,66 @@ final class PieceMaker {
     PieceEdges.middleLines(lines, cut.get().bounds());
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(cut.get(), pad.front())));
     return Optional.of(
-        piece(
+        plain(
             "dust-cover",
             Kind.DUST_COVER,
             "Dust cover",
             "Dust cover cloth",
             0,
             cut.get(),
-            List.of(),
             lines,
-            List.of(),
-            PieceEdges.centreMarks(cut.get()),
-            Optional.empty(),
-            false,
             SideUp.BACK));
+  }
+
+  private List<PointMark> screws() {
+    return mounting.positions().stream()
+        .map(h -> new PointMark(PointKind.SCREW, new Vec2(h.x(), h.y()), h.diameter(), "screw"))
+        .toList();
   }
 
   private PatternPiece packing(Path outline) {
     List<LineMark> lines = new ArrayList<>();
     PieceEdges.middleLines(lines, outline.bounds());
-    List<PointMark> points = new ArrayList<>();
-    for (Hole h : mounting.positions()) {
-      points.add(new PointMark(PointKind.SCREW, new Vec2(h.x(), h.y()), h.diameter(), "screw"));
-    }
     return piece(
         "packing",
         Kind.PACKING,
-        "Packing strip",
+        Mounting.strip(outline) ? "Packing strip" : "Packing panel",
         "Card, veneer or thin ply",
         mounting.packingThickness(),
         outline,
         List.of(),
         lines,
         List.of(),
-        points,
+        screws(),
         Optional.empty(),
         false,
         SideUp.BACK);
+  }
+
+  /** A piece with centre marks and lines, and nothing else that has a way to lie. */
+  private PatternPiece plain(
+      String id,
+      Kind kind,
+      String name,
+      String material,
+      double thickness,
+      Path cut,
+      List<LineMark> lines,
+      SideUp side) {
+    return piece(
+        id,
+        kind,
+        name,
+        material,
+        thickness,
+        cut,
+        List.of(),
+        lines,
+        List.of(),
+        PieceEdges.centreMarks(cut),
+        Optional.empty(),
+        false,
+        side);
   }
 
   private PatternPiece piece(

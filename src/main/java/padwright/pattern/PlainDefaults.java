@@ -1,6 +1,5 @@
 package padwright.pattern;
 
-import java.util.ArrayList;
 import java.util.List;
 import padwright.design.Defaults;
 import padwright.design.EdgeShape;
@@ -8,7 +7,6 @@ import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.material.Status;
-import padwright.measure.Sentence;
 
 /** Names the fields that mean something plain where a job leaves them out. */
 final class PlainDefaults {
@@ -17,9 +15,9 @@ final class PlainDefaults {
   private PlainDefaults() {}
 
   /**
-   * @param layers on the walls of front, right, back and left
+   * @param fit how the part keeps clear of an opening
    */
-  static void note(Defaults defaults, WrappedPad pad, MakeUp made, int[] layers) {
+  static void note(Defaults defaults, WrappedPad pad, MakeUp made, DryFit fit) {
     plain(defaults, pad.base().size() == SizeMeaning.BOARD, "base.size", "board");
     plain(defaults, pad.front() == WrappedPad.Side.FRONT, "front", "front");
     plain(defaults, pad.base().backArris() == 0, "base.backArris", "sharp");
@@ -34,7 +32,7 @@ final class PlainDefaults {
     plain(defaults, auto, "corners", "auto");
     plain(defaults, pad.dustCover().wanted(), "dustCover", "true");
     plain(defaults, pad.host().fixing() == WrappedPad.Fixing.NONE, "host.fixing", "none");
-    clearance(defaults, pad, made, layers);
+    clearance(defaults, pad, fit);
     defaults.note("foam squash", "none", "sizes are for foam at its full thickness", Status.OWN);
   }
 
@@ -44,7 +42,7 @@ final class PlainDefaults {
     }
   }
 
-  private static void clearance(Defaults defaults, WrappedPad pad, MakeUp made, int[] layers) {
+  private static void clearance(Defaults defaults, WrappedPad pad, DryFit fit) {
     boolean kept =
         pad.base().size() != SizeMeaning.BOARD
             && pad.base().sides().contains(Neighbour.KEEP_CLEAR)
@@ -52,17 +50,10 @@ final class PlainDefaults {
     if (!kept) {
       return;
     }
-    List<String> values = new ArrayList<>();
-    for (int k = 0; k < 4; k++) {
-      String value = Sentence.of("%.1f mm", Defaults.clearance(made.coverThickness, layers[k]));
-      if (pad.base().sides().get(k) == Neighbour.KEEP_CLEAR && !values.contains(value)) {
-        values.add(value);
-      }
-    }
     defaults.note(
         "base.clearance",
-        String.join(", ", values),
-        "3/16 in a side with the covering in it, and never under 1.5 mm beside it",
+        fit.clearances(),
+        "3/16 in (4.8 mm) less the layers of covering on that side, and never under 1.5 mm",
         Status.PUBLISHED);
   }
 }

@@ -43,11 +43,10 @@ class CutOutPictureTest {
   }
 
   @Test
-  void theSlitsAreDrawnAsReliefCutsAndTheLegendSaysWhen() {
+  void theSlitsHaveALineOfTheirOwnAndTheLegendSaysWhen() {
     Drawing cover = drawn(Kind.COVER);
-    assertThat(strokes(cover, LineStyle.RELIEF)).hasSizeGreaterThan(5 + 20);
-    assertThat(LabelPlacementTest.words(cover))
-        .contains("relief cut: only while folding; cut-outs last");
+    assertThat(strokes(cover, LineStyle.SLIT)).hasSizeGreaterThan(5 + 20);
+    assertThat(LabelPlacementTest.words(cover)).contains("slit: cut last, when stapled all round");
     assertThat(strokes(cover, LineStyle.INNER_CUT)).isEmpty();
   }
 

@@ -89,7 +89,7 @@ class CutOutTest {
   void aRectangleIsSlitAlongItsMiddleAndForkedToItsCorners() {
     PatternPiece cover =
         piece(new FittedPads().cut(Pads.rectangle(150, 90), 100, -50).run(), Kind.COVER);
-    List<Path> slits = lines(cover, LineKind.RELIEF);
+    List<Path> slits = lines(cover, LineKind.SLIT);
     assertThat(slits).hasSize(5);
     assertThat(slits.get(0).length()).isCloseTo(60, within(1e-9));
     for (Path slit : slits.subList(1, 5)) {
@@ -106,7 +106,7 @@ class CutOutTest {
   void slitsShrinkWithTheStretchAllowanceAsTheCoverDoes() {
     FittedPads p = new FittedPads().cut(Pads.rectangle(150, 90), 100, -50);
     p.pads.stretchAlong = 0.02;
-    Path middle = lines(piece(p.run(), Kind.COVER), LineKind.RELIEF).get(0);
+    Path middle = lines(piece(p.run(), Kind.COVER), LineKind.SLIT).get(0);
     // 2 % off along x: from 70 to 130 becomes 68.6 to 127.4.
     assertThat(middle.start().distance(new Vec2(68.6, -50))).isLessThan(1e-9);
     assertThat(middle.end().distance(new Vec2(127.4, -50))).isLessThan(1e-9);
@@ -159,7 +159,7 @@ class CutOutTest {
   void aCircleIsSlitInAStar() {
     PatternPiece cover =
         piece(new FittedPads().cut(new OutlineShape.Circle(120), 40, 30).run(), Kind.COVER);
-    List<Path> slits = lines(cover, LineKind.RELIEF);
+    List<Path> slits = lines(cover, LineKind.SLIT);
     Vec2 middle = new Vec2(40, 30);
     for (Path slit : slits) {
       assertThat(slit.end().distance(middle)).isCloseTo(57, within(1e-9));
@@ -179,7 +179,7 @@ class CutOutTest {
   void tonguesOfACurveAreTooNarrowForACrownAndAreGlued() {
     PartResult part = new FittedPads().cut(new OutlineShape.Circle(120), 0, 0).run();
     Finding f = only(part, "cutout-glue");
-    int slits = lines(piece(part, Kind.COVER), LineKind.RELIEF).size();
+    int slits = lines(piece(part, Kind.COVER), LineKind.SLIT).size();
     assertThat(f.value().orElseThrow()).isEqualTo(slits);
     assertThat(part.staples().positions()).noneMatch(q -> q.side().startsWith("cut-out"));
   }
@@ -190,7 +190,7 @@ class CutOutTest {
     FreePath ell = free(0, 0, 260, 0, 260, 120, 120, 120, 120, 260, 0, 260);
     PartResult part = new FittedPads().cut(ell, 0, 0).run();
     assertThat(FittedPads.of(part, "cutout-slits")).isEmpty();
-    List<Path> slits = lines(piece(part, Kind.COVER), LineKind.RELIEF);
+    List<Path> slits = lines(piece(part, Kind.COVER), LineKind.SLIT);
     assertThat(slits).hasSize(6);
     // The middle of its square of 120, 60 from four of its lines: (-70, -70) from the box's middle.
     assertThat(slits.get(0).start().distance(new Vec2(-70, -70))).isLessThan(0.1);
@@ -211,7 +211,7 @@ class CutOutTest {
             new OutlineShape.Circle(100))) {
       PartResult part = new FittedPads().cut(shape, 20, -10).run();
       Geometry hole = jts(piece(part, Kind.BASE).innerCuts().get(0).flattened(0.001), true);
-      List<Path> slits = lines(piece(part, Kind.COVER), LineKind.RELIEF);
+      List<Path> slits = lines(piece(part, Kind.COVER), LineKind.SLIT);
       assertThat(slits).as(shape.toString()).hasSizeGreaterThanOrEqualTo(4);
       for (Path slit : slits) {
         Geometry line = jts(List.of(slit.start(), slit.end()), false);
@@ -235,7 +235,7 @@ class CutOutTest {
   @Test
   void leftWholeNothingIsOnTheCover() {
     PartResult part = new FittedPads().whole(Pads.rectangle(150, 90), 0, 0).run();
-    assertThat(lines(piece(part, Kind.COVER), LineKind.RELIEF)).isEmpty();
+    assertThat(lines(piece(part, Kind.COVER), LineKind.SLIT)).isEmpty();
     assertThat(piece(part, Kind.BASE).innerCuts()).hasSize(1);
     assertThat(piece(part, Kind.FOAM).innerCuts()).hasSize(1);
     assertThat(only(part, "cutout-whole").level()).isEqualTo(Level.NOTE);

@@ -2,7 +2,9 @@ package padwright.export.pdf;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import padwright.design.OutlineShape;
 import padwright.design.Units;
 import padwright.geometry.Bounds;
@@ -30,6 +32,9 @@ public final class DimensionSheet {
 
   /** How much of the base's corner is shown, mm. */
   private static final double BASE_CORNER = 70;
+
+  /** Panels this much nearer than they should be are not; arithmetic only, mm. */
+  private static final double TOUCH = 1e-6;
 
   private final PartResult part;
   private final Units units;
@@ -62,7 +67,11 @@ public final class DimensionSheet {
   }
 
   /** Where a panel goes. */
-  private record Placed(Panel panel, int page, Vec2 at) {}
+  private record Placed(Panel panel, int page, Vec2 at) {
+    Bounds box() {
+      return new Bounds(at.x(), at.y(), at.x() + panel.width(), at.y() + panel.height());
+    }
+  }
 
   /** Adds it to a document on sheets of the given kind, read upright. */
   void addTo(PdfBook book, Sheet sheet) throws IOException {
@@ -71,7 +80,7 @@ public final class DimensionSheet {
     List<Placed> placed = List.of();
     for (Style style : Style.values()) {
       missing.clear();
-      List<Placed> tried = place(panels(book.face(), w, style, missing), w);
+      List<Placed> tried = place(panels(book.face(), w, style, missing), legend(book.face()), w);
       if (placed.isEmpty() || pages(tried) < pages(placed)) {
         placed = tried;
       }
@@ -161,6 +170,53 @@ public final class DimensionSheet {
       return List.of();
     }
     return list;
+  }
+
+  private LineLegend legend(Typeface face) {
+    return new LineLegend(
+        face,
+        part.pieces().stream()
+            .filter(p -> p.kind() == Kind.COVER || p.kind() == Kind.BASE)
+            .map(PieceLines::of)
+            .toList());
+  }
+
+  /** The panels in rows, and the legend where they leave room for it: at the end last of all. */
+  private static List<Placed> place(List<Panel> panels, LineLegend legend, Bounds w) {
+    List<Placed> placed = new ArrayList<>(place(panels, w));
+    for (int page = pages(placed) - 1; page >= 0; page--) {
+      Optional<Vec2> free = free(placed, legend, page, w);
+      if (free.isPresent()) {
+        placed.add(0, new Placed(legend, page, free.get()));
+        return placed;
+      }
+    }
+    List<Panel> all = new ArrayList<>(panels);
+    all.add(legend);
+    return place(all, w);
+  }
+
+  /** A place under or right of another panel, from the top down, that keeps off all of them. */
+  private static Optional<Vec2> free(List<Placed> placed, Panel p, int page, Bounds w) {
+    List<Bounds> taken =
+        placed.stream().filter(x -> x.page == page).map(x -> x.box().grown(GAP - TOUCH)).toList();
+    List<Double> lefts = new ArrayList<>(List.of(w.minX()));
+    List<Double> tops = new ArrayList<>(List.of(w.maxY() - TITLE));
+    taken.forEach(t -> lefts.add(t.maxX() + TOUCH));
+    placed.stream().filter(x -> x.page == page).forEach(x -> lefts.add(x.at.x()));
+    taken.forEach(t -> tops.add(t.minY() - TOUCH));
+    tops.sort(Comparator.reverseOrder());
+    lefts.sort(Comparator.naturalOrder());
+    for (double top : tops) {
+      for (double left : lefts) {
+        Bounds b = new Bounds(left, top - p.height(), left + p.width(), top);
+        boolean inside = b.minY() >= w.minY() && b.maxX() <= w.maxX();
+        if (inside && taken.stream().noneMatch(b::overlaps)) {
+          return Optional.of(new Vec2(b.minX(), b.minY()));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Row by row, as many panels side by side as there is room for. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import padwright.cover.CornerPlan;
 import padwright.design.Assumption;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
@@ -107,16 +108,16 @@ final class JobSheetText {
   }
 
   private String size(double mm) {
-    return inches ? Sizes.inches(mm) + " in (" + Sizes.mm(mm) + " mm)" : Sizes.mm(mm);
+    return inches ? Sizes.inches(mm) + " in (" + Sizes.mm(mm) + " mm)" : Sizes.mm(mm) + " mm";
   }
 
   /** Beside a line to write on, where there is room for one unit only. */
   private String planned(double mm) {
-    return inches ? Sizes.inches(mm) + " in" : Sizes.mm(mm);
+    return inches ? Sizes.inches(mm) + " in" : Sizes.mm(mm) + " mm";
   }
 
   private String covering(double mm) {
-    return inches ? Sizes.inches(mm) + " in (" + hundredths(mm) + " mm)" : hundredths(mm);
+    return inches ? Sizes.inches(mm) + " in (" + hundredths(mm) + " mm)" : hundredths(mm) + " mm";
   }
 
   private static String hundredths(double mm) {
@@ -157,7 +158,7 @@ final class JobSheetText {
         Block.item(
             part.spec().staple().name()
                 + ", leg "
-                + (inches ? size(f.leg()) : Sizes.mm(f.leg()) + " mm")
+                + size(f.leg())
                 + ", "
                 + f.count()
                 + " of them, at most "
@@ -165,23 +166,40 @@ final class JobSheetText {
                 + " apart, "
                 + size(part.spec().edgeDistance())
                 + " from the edge."));
-    blocks.add(Block.item(depth(f.single())));
+    blocks.add(Block.item(depth(f.single(), "")));
     if (f.corner().layers() != f.single().layers()) {
-      blocks.add(Block.item(depth(f.corner())));
+      blocks.add(Block.item(depth(f.corner(), thickest(f.corner().layers()))));
     }
   }
 
-  private static String depth(Figures.StapleDepth d) {
+  /** Where the most layers lie; corners may differ. */
+  private String thickest(int layers) {
+    List<CornerPlan> corners = part.cover().corners();
+    List<String> names =
+        corners.stream()
+            .filter(c -> part.layersAt(c) == layers)
+            .map(CornerPlan::name)
+            .collect(Collectors.toList());
+    if (corners.size() == 1) {
+      return ", at the rim's pleats";
+    }
+    return names.size() == corners.size()
+        ? ", at the corners"
+        : ", at corner " + String.join(", ", names);
+  }
+
+  private static String depth(Figures.StapleDepth d, String where) {
     return "Through "
         + d.layers()
         + (d.layers() == 1 ? " layer" : " layers")
+        + where
         + ": "
         + Sizes.mm(d.penetration())
-        + " into the board, "
+        + " mm into the board, "
         + Sizes.mm(d.margin())
-        + " left under the point, hold "
+        + " mm left under the point, hold "
         + Sizes.mm(d.hold())
-        + ".";
+        + " mm.";
   }
 
   private void steps() {

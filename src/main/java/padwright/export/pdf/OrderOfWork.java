@@ -8,6 +8,7 @@ import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Treatment;
 import padwright.measure.Rounding;
 import padwright.pattern.Figures;
 import padwright.pattern.PartResult;
@@ -35,10 +36,13 @@ final class OrderOfWork {
   static List<String> steps(PartResult part) {
     OrderOfWork w = new OrderOfWork(part);
     w.board();
+    w.steps.addAll(FittingSteps.beforeFoam(part));
     w.foam();
     w.cover();
     w.staple();
+    w.steps.addAll(FittingSteps.afterCorners(part));
     w.finish();
+    w.steps.addAll(FittingSteps.last(part));
     return List.copyOf(w.steps);
   }
 
@@ -47,11 +51,11 @@ final class OrderOfWork {
     steps.add(
         String.format(
             Locale.ROOT,
-            "Cut the base, %s x %s, not larger. %s%s",
+            "Cut the base, %s x %s mm, not larger. %s%s",
             Sizes.mm(b.length(), Rounding.DOWN),
             Sizes.mm(b.width(), Rounding.DOWN),
             spec.backArris() > 0
-                ? "Round the back arris to " + Sizes.mm(spec.backArris()) + "."
+                ? "Round the back arris to " + Sizes.mm(spec.backArris()) + " mm."
                 : "Take the sharpness off the back arris.",
             part.asked().base().holes().isEmpty() ? "" : " Drill the holes."));
     List<Double> gap = figures.bareGap();
@@ -59,8 +63,8 @@ final class OrderOfWork {
       steps.add(
           String.format(
               Locale.ROOT,
-              "Dry fit: the bare base in its opening shows a gap of %s in front, %s right, %s at the"
-                  + " back, %s left. Mark its front.",
+              "Dry fit: the bare base in its opening shows a gap of %s mm in front, %s right, %s at"
+                  + " the back, %s left. Mark its front.",
               Sizes.mm(gap.get(0)),
               Sizes.mm(gap.get(1)),
               Sizes.mm(gap.get(2)),
@@ -94,9 +98,9 @@ final class OrderOfWork {
               + " round. Let it dry.");
     }
     if (spec.edge() instanceof EdgeShape.Round r) {
-      steps.add("Round the foam's top edge to radius " + Sizes.mm(r.radius()) + ".");
+      steps.add("Round the foam's top edge to radius " + Sizes.mm(r.radius()) + " mm.");
     } else if (spec.edge() instanceof EdgeShape.Bevel v) {
-      steps.add("Bevel the foam's top edge " + Sizes.mm(v.size()) + " in and down.");
+      steps.add("Bevel the foam's top edge " + Sizes.mm(v.size()) + " mm in and down.");
     } else if (spec.edge() instanceof EdgeShape.FullRound) {
       steps.add("Round the foam's edge to a half circle over its whole height.");
     }
@@ -113,13 +117,30 @@ final class OrderOfWork {
   private void cover() {
     steps.add(
         "Mark the cover on the back of the covering: cut line, trim line, fold lines, centre marks."
-            + " Cut it out, but leave the corners whole until each is folded.");
+            + " Cut it out on the solid cut line"
+            + (cornersAreCut() ? ", its corners too; no cut goes further than drawn." : "."));
+    if (cornersAreCut()) {
+      steps.add(
+          "Before any staple: lay the cover on the pad dry, its fold lines on the edges, and press"
+              + " each corner as its diagram shows. No raw edge may show on the face or the sides."
+              + " Where one does, mark and cut the cover anew.");
+    }
     steps.add(
         String.format(
             Locale.ROOT,
-            "Drive one staple (leg %s) through the covering into an off-cut of the board: the points"
+            "Drive one staple (leg %s mm) through the covering into an off-cut of the board: the points"
                 + " must not come through.",
             Sizes.mm(figures.staples().leg())));
+  }
+
+  /** Whether anything is cut out of the cover at its corners. */
+  private boolean cornersAreCut() {
+    return part.cover().corners().stream()
+        .anyMatch(
+            c ->
+                c.reliefStop() > 0
+                    || c.treatment() == Treatment.DOUBLE_PLEAT
+                    || c.treatment() == Treatment.NOTCHES);
   }
 
   private void staple() {
@@ -141,9 +162,9 @@ final class OrderOfWork {
             + order
             + ". Follow the numbers on the base pattern, "
             + Sizes.mm(figures.staples().spacing())
-            + " apart, "
+            + " mm apart, "
             + Sizes.mm(spec.edgeDistance())
-            + " from the edge."
+            + " mm from the edge."
             + (round() ? "" : " Corners last."));
     corners();
   }
@@ -181,9 +202,9 @@ final class OrderOfWork {
   private static String corner(CornerPlan c) {
     String relief =
         c.reliefStop() > 0
-            ? " Relief cut when folded, not sooner; it stops "
+            ? " The relief cut's raw edge stays "
                 + Sizes.mm(c.reliefStop())
-                + " short of the fold."
+                + " mm behind the fold that hides it."
             : "";
     String over = c.over().isEmpty() ? "" : ", the " + c.over() + " on top";
     return switch (c.treatment()) {
@@ -193,7 +214,7 @@ final class OrderOfWork {
       case MITRED_END -> "mitred end" + over + ", folded at the corner." + relief;
       case EASED -> "ease the fullness in evenly, no fold on the face." + relief;
       case PLEATS ->
-          c.pleats() + " even pleats, " + Sizes.mm(c.pleatDepth()) + " deep each." + relief;
+          c.pleats() + " even pleats, " + Sizes.mm(c.pleatDepth()) + " mm deep each." + relief;
       case GUSSET ->
           "hollow corner: slit to the tip of the seam lines, sew the gusset in before the cover goes"
               + " on.";
@@ -208,7 +229,7 @@ final class OrderOfWork {
       steps.add(
           String.format(
               Locale.ROOT,
-              "Dust cover: turn its edge in by %s, lay it %s inside the base's edge, staple.",
+              "Dust cover: turn its edge in by %s mm, lay it %s mm inside the base's edge, staple.",
               Sizes.mm(spec.dustCoverTurn()),
               Sizes.mm(spec.dustCoverInset())));
     }

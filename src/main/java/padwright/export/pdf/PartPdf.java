@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import padwright.design.Units;
-import padwright.export.Drawing;
+import padwright.export.PageDrawing;
 import padwright.export.PartHeader;
 import padwright.export.PieceDrawing;
 import padwright.material.Paper;
@@ -73,14 +73,14 @@ public final class PartPdf {
       if (DimensionSheet.serves(part)) {
         new DimensionSheet(part, set.job().units()).addTo(book, bench);
       }
-      for (Drawing d : drawings(set, part, header)) {
+      for (PageDrawing d : drawings(set, part, header)) {
         TiledPdf.add(book, d, paper, correction);
       }
       book.save(out);
     }
   }
 
-  private static List<Drawing> drawings(PatternSet set, PartResult part, JobHeader header) {
+  private static List<PageDrawing> drawings(PatternSet set, PartResult part, JobHeader header) {
     PartHeader words =
         new PartHeader(
             set.job().title(),
@@ -90,7 +90,7 @@ public final class PartPdf {
             part.asked().mirrored(),
             header.date(),
             set.job().units());
-    List<Drawing> list = new ArrayList<>();
+    List<PageDrawing> list = new ArrayList<>();
     for (PatternPiece piece : part.pieces()) {
       list.addAll(PieceDrawing.forPages(words, piece));
     }

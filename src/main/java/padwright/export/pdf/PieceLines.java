@@ -63,6 +63,7 @@ record PieceLines(
       case CREASE -> LineStyle.CREASE;
       case STAPLE -> LineStyle.STAPLE;
       case RELIEF -> LineStyle.RELIEF;
+      case SLIT -> LineStyle.SLIT;
       case ZONE -> LineStyle.ZONE;
       case CENTRE -> LineStyle.CENTRE;
       case BASE_OUTLINE -> LineStyle.OUTLINE;

@@ -3,7 +3,9 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import padwright.export.Drawing;
+import padwright.export.PageDrawing;
 import padwright.material.Paper;
 
 /**
@@ -38,14 +40,38 @@ public final class TiledPdf {
 
   static void add(PdfBook book, Drawing piece, Paper paper, PrintCorrection correction)
       throws IOException {
-    Ink ink = new Ink(piece, book.face());
-    Tiling tiling = Tiling.best(ink, paper, correction);
-    if (tiling.tiles().size() > 1) {
-      new IndexPage(piece, tiling, paper).addTo(book);
+    add(book, joins -> piece, paper, correction);
+  }
+
+  static void add(PdfBook book, PageDrawing piece, Paper paper, PrintCorrection correction)
+      throws IOException {
+    Laid laid = Laid.out(piece, book.face(), paper, correction);
+    if (laid.tiling.tiles().size() > 1) {
+      new IndexPage(laid.drawing, laid.tiling, paper).addTo(book);
     }
-    TilePage page = new TilePage(piece, ink, tiling, Joint.of(tiling, ink));
-    for (Tile tile : tiling.tiles()) {
+    TilePage page = new TilePage(laid.drawing, laid.ink, laid.tiling, laid.joints);
+    for (Tile tile : laid.tiling.tiles()) {
       page.addTo(book, tile);
+    }
+  }
+
+  /** A piece laid out on sheets. */
+  record Laid(Drawing drawing, Ink ink, Tiling tiling, List<Joint> joints) {
+    /** Words are moved off the joins, once it is known where those lie, if that costs no sheet. */
+    static Laid out(PageDrawing piece, Typeface face, Paper paper, PrintCorrection correction) {
+      Drawing first = piece.clearOf(List.of());
+      Ink ink = new Ink(first, face);
+      Tiling tiling = Tiling.best(ink, paper, correction);
+      List<Joint> joints = Joint.of(tiling, ink);
+      if (joints.isEmpty()) {
+        return new Laid(first, ink, tiling, joints);
+      }
+      Drawing clear = piece.clearOf(joints.stream().map(Joint::line).toList());
+      Ink clearInk = new Ink(clear, face);
+      Optional<Tiling> same = tiling.again(clearInk);
+      return same.isEmpty()
+          ? new Laid(first, ink, tiling, joints)
+          : new Laid(clear, clearInk, same.get(), Joint.of(same.get(), clearInk));
     }
   }
 }

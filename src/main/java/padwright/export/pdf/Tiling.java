@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import padwright.geometry.Bounds;
+import padwright.geometry.Vec2;
 import padwright.material.Paper;
 
 /**
@@ -99,6 +100,29 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
     int rows = count(b.height(), h);
     double left = b.minX() - shiftX * (columns * (w - OVERLAP) + OVERLAP - b.width());
     double top = b.maxY() + shiftY * (rows * (h - OVERLAP) + OVERLAP - b.height());
+    return new Tiling(sheet, rows, columns, tiles(ink, sheet, rows, columns, left, top));
+  }
+
+  /** The same grid over another drawing of the piece, where it needs no more sheets. */
+  Optional<Tiling> again(Ink ink) {
+    Tile first = tiles.get(0);
+    double w = sheet.window().width() - OVERLAP;
+    double h = sheet.window().height() - OVERLAP;
+    double left = first.window().minX() - first.column() * w;
+    double top = first.window().maxY() + first.row() * h;
+    Bounds grid =
+        new Bounds(left, top - rows * h - OVERLAP, left + columns * w + OVERLAP, top).grown(SAME);
+    Bounds b = ink.bounds();
+    boolean holds =
+        grid.contains(new Vec2(b.minX(), b.minY())) && grid.contains(new Vec2(b.maxX(), b.maxY()));
+    Tiling same = new Tiling(sheet, rows, columns, tiles(ink, sheet, rows, columns, left, top));
+    return holds && same.tiles.size() <= tiles.size() ? Optional.of(same) : Optional.empty();
+  }
+
+  private static List<Tile> tiles(
+      Ink ink, Sheet sheet, int rows, int columns, double left, double top) {
+    double w = sheet.window().width();
+    double h = sheet.window().height();
     List<Tile> tiles = new ArrayList<>();
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
@@ -116,7 +140,7 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
         }
       }
     }
-    return new Tiling(sheet, rows, columns, tiles);
+    return tiles;
   }
 
   /** The printed tile at a place of the grid. */

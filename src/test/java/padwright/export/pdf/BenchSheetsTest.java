@@ -68,10 +68,10 @@ class BenchSheetsTest {
           .contains("2026-03-14")
           .contains("600x60")
           .contains("745.5x205.5")
-          .contains("Board,planned12,atleast11.5")
+          .contains("Board,planned12mm,atleast11.5mm")
           .contains("602x62x37highmm")
           .contains("leg8mm,50")
-          .contains("4.5leftunderthepoint")
+          .contains("4.5mmleftunderthepoint")
           .contains("mitredend")
           .contains("onelongsidefromitscentreoutwards,thentheother")
           .contains("cut3mmoutsidetheline")
@@ -122,7 +122,9 @@ class BenchSheetsTest {
           .contains("205.5mm83/32in")
           .contains("trimline15,foldlines35.1,72.6")
           .contains("Cover,cornerfrontright")
-          .contains("turnedover:frontleft");
+          .contains("turnedover:frontleft")
+          .contains("Linesofthecorners")
+          .contains("creaseofapleat");
       assertThat(ReadBack.words(d, 3)).doesNotContain("Sizesandcorners");
       List<Double> lengths =
           ReadBack.lines(d.getPage(1)).stream().map(ReadBack.Line::length).toList();
