@@ -6,6 +6,8 @@ import padwright.design.WrappedPad.Hole;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.PathGap;
+import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
 /**
@@ -24,14 +26,36 @@ public final class KeepClear {
     this.holes = List.copyOf(holes);
   }
 
-  /** A closed path and the board left between it and a staple. */
-  private record Area(Path path, Bounds box, double margin) {}
+  /**
+   * A closed path and the board left between it and a staple.
+   *
+   * @param chords of the path, made once like the boxes: staples ask some hundred times
+   */
+  private record Area(Path path, List<Vec2> chords, List<Bounds> boxes, Bounds box, double margin) {
+    static Area of(Path path, double margin) {
+      List<Bounds> boxes = path.segments().stream().map(Segment::bounds).toList();
+      return new Area(path, path.flattened(PathGap.CHORD_ERROR), boxes, path.bounds(), margin);
+    }
+
+    boolean nearer(Vec2 at, double least) {
+      if (!box.grown(least).contains(at)) {
+        return false;
+      }
+      for (int i = 0; i < boxes.size(); i++) {
+        boolean near = boxes.get(i).grown(least).contains(at);
+        if (near && path.segments().get(i).distanceTo(at) < least) {
+          return true;
+        }
+      }
+      return box.contains(at) && Polygons.contains(chords, at);
+    }
+  }
 
   /** The same and an area more. */
   public KeepClear and(Path area, double margin) {
     KeepClear more = new KeepClear(holes);
     more.areas.addAll(areas);
-    more.areas.add(new Area(area, area.bounds(), margin));
+    more.areas.add(Area.of(area, margin));
     return more;
   }
 
@@ -44,8 +68,7 @@ public final class KeepClear {
       }
     }
     for (Area a : areas) {
-      double least = a.margin() + crown / 2;
-      if (a.box().grown(least).contains(at) && PathGap.toArea(at, a.path()) < least) {
+      if (a.nearer(at, a.margin() + crown / 2)) {
         return false;
       }
     }

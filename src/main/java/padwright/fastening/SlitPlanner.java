@@ -164,34 +164,69 @@ final class SlitPlanner {
     return least;
   }
 
-  /** The places on the edge that slits go towards, anticlockwise. */
+  /**
+   * The places on the edge that slits go towards, anticlockwise: every corner, both ends of a curve
+   * and evenly along it.
+   */
   private List<Vec2> targets() {
+    List<Segment> all = hole.segments();
+    int n = all.size();
+    int first = 0;
+    while (first < n && goesOn(all.get((first + n - 1) % n), all.get(first))) {
+      first++;
+    }
     List<Vec2> targets = new ArrayList<>();
-    int n = hole.segments().size();
-    for (int i = 0; i < n; i++) {
-      Segment s = hole.segments().get(i);
-      Segment before = hole.segments().get((i + n - 1) % n);
-      double turn = before.directionAt(1).cross(s.directionAt(0));
-      boolean back = before.directionAt(1).dot(s.directionAt(0)) < 0;
-      if (back || Math.abs(turn) > CORNER || s.isArc() || before.isArc()) {
-        add(targets, s.start());
-      }
-      if (s.isArc()) {
-        int parts = parts(s);
-        for (int k = 1; k < parts; k++) {
-          add(targets, s.pointAt((double) k / parts));
-        }
-      }
+    if (first == n) {
+      along(targets, all);
+      return targets;
+    }
+    for (int k = 0; k < n; ) {
+      List<Segment> run = new ArrayList<>();
+      do {
+        run.add(all.get((first + k++) % n));
+      } while (k < n && goesOn(run.get(run.size() - 1), all.get((first + k) % n)));
+      along(targets, run);
     }
     return targets;
   }
 
-  /** So many that chords stay within the sagitta, but none shorter than the spacing. */
-  private static int parts(Segment s) {
+  /** Whether a segment is of one curve, or one line, with the one before it. */
+  private static boolean goesOn(Segment before, Segment next) {
+    Vec2 u = before.directionAt(1);
+    Vec2 v = next.directionAt(0);
+    return before.isArc() == next.isArc() && u.dot(v) > 0 && Math.abs(u.cross(v)) <= CORNER;
+  }
+
+  /**
+   * The start of a run and places along it; as many as keep chords within the sagitta, but none
+   * shorter than the spacing. On an ellipse they lie closer where it is tighter.
+   */
+  private static void along(List<Vec2> targets, List<Segment> run) {
+    add(targets, run.get(0).start());
+    double whole = 0;
+    for (Segment s : run) {
+      whole += parts(s);
+    }
+    double step = whole / Math.max(1, Math.ceil(whole - 1e-9));
+    double next = step;
+    double before = 0;
+    for (Segment s : run) {
+      double here = parts(s);
+      for (; next < before + here - 1e-9 && next < whole - step / 2; next += step) {
+        add(targets, s.pointAt((next - before) / here));
+      }
+      before += here;
+    }
+  }
+
+  /** How many chords a segment takes, not rounded; none for a line. */
+  private static double parts(Segment s) {
+    if (!s.isArc()) {
+      return 0;
+    }
     double r = s.radius();
     double chord = 2 * Math.sqrt(Math.max(0, SAGITTA * (2 * r - SAGITTA)));
-    double each = Math.max(SPACING, chord);
-    return Math.max(1, (int) Math.ceil(s.length() / each - 1e-9));
+    return s.length() / Math.max(SPACING, chord);
   }
 
   private static void add(List<Vec2> targets, Vec2 p) {

@@ -17,6 +17,7 @@ import padwright.fastening.StapleLine.Place;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.fastening.StaplePlan.Position;
 import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.material.Staple;
 import padwright.shape.PadShape;
@@ -148,7 +149,7 @@ public final class StaplePlanner {
     if (!Polygons.contains(outline, aside)) {
       return null;
     }
-    Vec2 edge = nearest(aside, outline);
+    Vec2 edge = nearest(aside);
     double in = aside.distance(edge);
     if (in >= spec.edgeDistance() - FLAT) {
       return new Place(aside, p.angle(), p.side(), p.rank(), p.corner());
@@ -159,13 +160,10 @@ public final class StaplePlanner {
     return turned ? null : new Place(at, inwards.right().angle(), p.side(), p.rank(), p.corner());
   }
 
-  private static Vec2 nearest(Vec2 p, List<Vec2> outline) {
-    Vec2 best = outline.get(0);
-    for (int i = 0; i < outline.size(); i++) {
-      Vec2 a = outline.get(i);
-      Vec2 d = outline.get((i + 1) % outline.size()).minus(a);
-      double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
-      Vec2 q = a.along(d, t);
+  private Vec2 nearest(Vec2 p) {
+    Vec2 best = shape.outline().start();
+    for (Segment s : shape.outline().segments()) {
+      Vec2 q = s.nearest(p);
       best = q.distance(p) < best.distance(p) ? q : best;
     }
     return best;

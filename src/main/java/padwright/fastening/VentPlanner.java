@@ -9,6 +9,7 @@ import padwright.fastening.FittingPlan.Patch;
 import padwright.fastening.FittingPlan.Round;
 import padwright.geometry.Path;
 import padwright.geometry.PathGap;
+import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.PadShape;
@@ -41,6 +42,9 @@ public final class VentPlanner {
   /** How far a hole may move for what is in its way, and in which steps. mm. */
   private static final double STEP = 5;
 
+  /** Chords may leave the base's arcs by this where a hole is inside by far more, mm. */
+  private static final double FLAT = 0.1;
+
   private static final int STEPS = 24;
   private static final int WAYS = 24;
 
@@ -49,6 +53,7 @@ public final class VentPlanner {
   private final FittingPlan fittings;
   private final List<Round> holes;
   private final StaplePlan staples;
+  private final List<Vec2> chords;
 
   /**
    * @param holes the base's own and the screws'
@@ -60,11 +65,15 @@ public final class VentPlanner {
     this.fittings = fittings;
     this.holes = List.copyOf(holes);
     this.staples = staples;
+    chords = shape.outline().flattened(FLAT);
   }
 
   /** Where holes for the air would lie, clear of turn-unders, staples and fittings. */
   public List<Hole> places() {
     List<Vec2> taken = new ArrayList<>();
+    if (Math.min(shape.length(), shape.width()) < 2 * spec.turnUnder() + DIAMETER) {
+      return List.of();
+    }
     for (double x : row(shape.length())) {
       for (double y : row(shape.width())) {
         Vec2 at = nearestFree(new Vec2(x, y), taken);
@@ -107,7 +116,7 @@ public final class VentPlanner {
 
   private boolean free(Vec2 at, List<Vec2> taken) {
     double r = DIAMETER / 2;
-    if (PathGap.toArea(at, shape.outline()) > 0 || toEdge(at) < spec.turnUnder() + r) {
+    if (!Polygons.contains(chords, at) || toEdge(at) < spec.turnUnder() + r) {
       return false;
     }
     double crown = spec.staple().crown() / 2 + KeepClear.HOLE_CLEAR;

@@ -3,9 +3,9 @@ package padwright.geometry;
 import java.util.List;
 
 /**
- * How far two closed paths are from each other, mm. Arcs are taken as chords that stay within
- * {@link #CHORD_ERROR}, so that a distance is right to twice that; every pair of chords is looked
- * at, for paths of some hundred segments.
+ * How far two closed paths are from each other, mm: the least distance of either's points from the
+ * other's segments. Points of arcs are the ends of chords that stay within {@link #CHORD_ERROR}, so
+ * that a distance is right to about twice that.
  */
 public final class PathGap {
   /** How far chords may leave the arcs, mm: a tenth of what a knife can follow. */
@@ -20,7 +20,7 @@ public final class PathGap {
     if (Polygons.contains(p, q.get(0)) || Polygons.contains(q, p.get(0))) {
       return 0;
     }
-    return edges(p, q);
+    return edges(a, p, b, q);
   }
 
   /**
@@ -32,16 +32,18 @@ public final class PathGap {
     List<Vec2> q = outer.flattened(CHORD_ERROR);
     double out = 0;
     for (Vec2 v : p) {
-      if (!Polygons.contains(q, v)) {
-        out = Math.max(out, toEdge(v, q));
-      }
+      out = Math.max(out, toArea(v, outer, q));
     }
-    return out > 0 ? -out : edges(p, q);
+    return out > 0 ? -out : edges(inner, p, outer, q);
   }
 
   /** Distance of a point from the area of a closed path; 0 inside. */
   public static double toArea(Vec2 p, Path area) {
-    if (Polygons.contains(area.flattened(CHORD_ERROR), p)) {
+    return toArea(p, area, area.flattened(CHORD_ERROR));
+  }
+
+  private static double toArea(Vec2 p, Path area, List<Vec2> chords) {
+    if (Polygons.contains(chords, p)) {
       return 0;
     }
     double least = Double.POSITIVE_INFINITY;
@@ -51,43 +53,25 @@ public final class PathGap {
     return least;
   }
 
-  private static double toEdge(Vec2 p, List<Vec2> polygon) {
-    double least = Double.POSITIVE_INFINITY;
-    Vec2 last = polygon.get(polygon.size() - 1);
-    for (Vec2 v : polygon) {
-      least = Math.min(least, toLine(p, last, v));
-      last = v;
+  /** Least distance between two edges; 0 where they cross. */
+  private static double edges(Path a, List<Vec2> p, Path b, List<Vec2> q) {
+    if (Crossings.between(a, b).isPresent()) {
+      return 0;
     }
-    return least;
+    return toEdges(q, a, toEdges(p, b, Double.POSITIVE_INFINITY));
   }
 
-  private static double edges(List<Vec2> p, List<Vec2> q) {
-    double least = Double.POSITIVE_INFINITY;
-    Vec2 a = p.get(p.size() - 1);
-    for (Vec2 b : p) {
-      Vec2 c = q.get(q.size() - 1);
-      for (Vec2 d : q) {
-        if (crossing(a, b, c, d)) {
-          return 0;
+  private static double toEdges(List<Vec2> points, Path path, double least) {
+    for (Segment s : path.segments()) {
+      Bounds box = s.bounds();
+      for (Vec2 v : points) {
+        double dx = Math.max(0, Math.max(box.minX() - v.x(), v.x() - box.maxX()));
+        double dy = Math.max(0, Math.max(box.minY() - v.y(), v.y() - box.maxY()));
+        if (dx * dx + dy * dy < least * least) {
+          least = Math.min(least, s.distanceTo(v));
         }
-        double near = Math.min(toLine(a, c, d), toLine(c, a, b));
-        least = Math.min(least, near);
-        c = d;
       }
-      a = b;
     }
     return least;
-  }
-
-  private static boolean crossing(Vec2 a, Vec2 b, Vec2 c, Vec2 d) {
-    return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-  }
-
-  private static double side(Vec2 a, Vec2 b, Vec2 p) {
-    return b.minus(a).cross(p.minus(a));
-  }
-
-  private static double toLine(Vec2 p, Vec2 a, Vec2 b) {
-    return Segment.line(a, b).distanceTo(p);
   }
 }

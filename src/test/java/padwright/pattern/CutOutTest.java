@@ -175,6 +175,20 @@ class CutOutTest {
     assertThat(60 * each).isGreaterThan(12);
   }
 
+  /**
+   * However many arcs an ellipse is drawn with: perimeter 479 (Ramanujan), 15 each at the least.
+   */
+  @Test
+  void anEllipseHasAsManySlitsAsItsLengthAsks() {
+    PatternPiece cover =
+        piece(new FittedPads().cut(new OutlineShape.Ellipse(180, 120), 0, 0).run(), Kind.COVER);
+    double h = Math.pow(30.0 / 150, 2);
+    double perimeter = Math.PI * 150 * (1 + 3 * h / (10 + Math.sqrt(4 - 3 * h)));
+    assertThat(lines(cover, LineKind.SLIT))
+        .hasSizeLessThanOrEqualTo((int) Math.ceil(perimeter / 15))
+        .hasSizeGreaterThan(16);
+  }
+
   @Test
   void tonguesOfACurveAreTooNarrowForACrownAndAreGlued() {
     PartResult part = new FittedPads().cut(new OutlineShape.Circle(120), 0, 0).run();
