@@ -44,6 +44,7 @@ class ArchitectureTest {
     may("measure", "a length is what everything else is made of");
     may("json", "reading JSON knows of text and places, not of pads", "measure");
     may("geometry", "lines and arcs hold for any trade");
+    may("geometry.mesh", "a surface is made of points of space and of the plane", "geometry");
     may("material", "a row of the catalogue does not know what is made of it", "measure", "json");
     may(
         "design",
@@ -144,10 +145,24 @@ class ArchitectureTest {
     classes()
         .that()
         .resideInAPackage("padwright.geometry..")
+        .and()
+        .doNotHaveSimpleName("SparseCholesky")
         .should()
         .onlyDependOnClassesThat()
-        .resideInAnyPackage("padwright.geometry..", "java.lang..", "java.util..")
+        .resideInAnyPackage("padwright.geometry..", "java.lang..", "java.util..", "java.math..")
         .because("its answers are checked against another library, and must owe it nothing")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyOneClassKnowsTheLibraryOfMatrices() {
+    noClasses()
+        .that()
+        .doNotHaveSimpleName("SparseCholesky")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.ejml..")
+        .because("a factor is a factor, whoever made it, and the rest is our own arithmetic")
         .check(CLASSES);
   }
 

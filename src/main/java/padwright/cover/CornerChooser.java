@@ -37,6 +37,12 @@ final class CornerChooser {
   /** A clip ends this far past the back arris, mm, so that none shows on the wall; own choice. */
   static final double CLIP_TIP = 6;
 
+  /** A sharp hollow corner's lack of covering is spread over so much of either side, mm; own. */
+  static final double STRETCHED = 60;
+
+  /** A hollow corner that asks for no more stretch than this takes no gusset; own choice. */
+  static final double SLIGHT_STRETCH = 0.03;
+
   private final Kind kind;
   private final Side front;
   private final double leastWidth;
@@ -79,13 +85,26 @@ final class CornerChooser {
    * a curve the turn-under is clipped and the wall stretched.
    */
   private CornerChoice hollow(CornerSite site, Treatment asked) {
-    Treatment take = site.sharp() ? Treatment.GUSSET : Treatment.CLIPS;
+    boolean slight = site.sharp() && stretchNeeded(site) <= SLIGHT_STRETCH;
+    Treatment take = site.sharp() && !slight ? Treatment.GUSSET : Treatment.CLIPS;
     String refused =
         asked == Treatment.AUTO || asked == take
             ? ""
             : words(asked) + " takes up covering, and at a hollow place there is too little";
+    double lack = opening(site);
+    if (slight) {
+      return new CornerChoice(
+          take,
+          Fold.NONE,
+          0,
+          0,
+          1,
+          text(
+              "the corner is slightly hollow: the covering stretches %.0f over %.0f on either side",
+              lack, STRETCHED),
+          refused);
+    }
     if (site.sharp()) {
-      double lack = -2 * Math.tan(site.turn() / 2) * (path.backStart() - wallOut());
       return new CornerChoice(
           take,
           Fold.GUSSET,
@@ -105,6 +124,11 @@ final class CornerChooser {
     return new CornerChoice(take, Fold.NONE, 0, 0, Math.max(1, clips), reason, refused);
   }
 
+  /** How far the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
+  private double opening(CornerSite site) {
+    return -2 * Math.tan(site.turn() / 2) * (path.backStart() - wallOut());
+  }
+
   private double wallOut() {
     return path.out(Math.min(path.backStart(), path.wallEnd()));
   }
@@ -115,6 +139,9 @@ final class CornerChooser {
    * left.
    */
   double stretchNeeded(CornerSite site) {
+    if (site.sharp()) {
+      return opening(site) / (2 * STRETCHED);
+    }
     double worst = 0;
     for (double s : path.breaks(8)) {
       worst = Math.max(worst, stretchAt(site, s));

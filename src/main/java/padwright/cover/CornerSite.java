@@ -127,7 +127,8 @@ record CornerSite(
     double most = 0;
     for (int k = 0; k < count; k++) {
       Segment s = segments.get((first + k) % n);
-      turn += s.sweep();
+      // Joints within a chain may turn a little themselves.
+      turn += s.sweep() + (k == 0 ? 0 : angle(segments.get((first + k - 1) % n), s));
       least = Math.min(least, s.radius());
       most = Math.max(most, s.radius());
     }

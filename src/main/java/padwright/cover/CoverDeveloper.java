@@ -9,6 +9,7 @@ import padwright.geometry.Crossings;
 import padwright.geometry.Intersections;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
+import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.Outlines;
@@ -23,6 +24,9 @@ import padwright.shape.TautPath;
  * surplus is the turn times (s - x(s)), by the Gauss-Bonnet theorem.
  */
 public final class CoverDeveloper {
+  /** Chords may leave the cut line by this where clips are looked for, mm. */
+  private static final double CLIP_CHORD = 0.1;
+
   /** A hollow's line is drawn down to this radius, mm; a knife cannot follow a smaller one. */
   private static final double LEAST_RADIUS = 1;
 
@@ -132,11 +136,16 @@ public final class CoverDeveloper {
     }
     List<Gusset> gussets = new ArrayList<>();
     List<Path> clips = new ArrayList<>();
+    // In the order of the skeleton, which the proof goes by.
+    for (int i = 0; i < skeleton.elements().size() && !overlaps; i++) {
+      Skeleton.Element e = skeleton.elements().get(i);
+      if (e.after() == Fold.GUSSET) {
+        gussets.add(Gusset.of(sites.get(e.corner()).name(), skeleton.frame(i), path, grip));
+      }
+    }
     for (int i = 0; i < sites.size() && !overlaps; i++) {
-      if (choices.get(i).fold() == Fold.GUSSET) {
-        gussets.add(Gusset.of(sites.get(i).name(), frame(i), path, grip));
-      } else if (choices.get(i).treatment() == Treatment.CLIPS) {
-        clips(clips, i, d + grip);
+      if (choices.get(i).treatment() == Treatment.CLIPS) {
+        clips(clips, i, d + grip, cut.flattened(CLIP_CHORD));
       }
     }
     return new CoverPlan(
@@ -154,9 +163,17 @@ public final class CoverDeveloper {
   }
 
   /** The clips of a hollow curve: from past the arris to the cut line. */
-  private void clips(List<Path> clips, int site, double edge) {
+  private void clips(List<Path> clips, int site, double edge, List<Vec2> cut) {
     CornerSite s = sites.get(site);
     int n = outline.segments().size();
+    double arris = path.backStart();
+    if (s.sharp()) {
+      CornerFrame f = frame(site);
+      double from = arris + CornerChooser.CLIP_TIP;
+      clips.add(
+          Path.line(f.flat(true, from * f.mitre(), from), f.flat(true, edge * f.mitre(), edge)));
+      return;
+    }
     for (int k = 0; k < s.arcs(); k++) {
       Segment arc = outline.segments().get((s.first() + k) % n);
       double tip = path.backStart() + CornerChooser.CLIP_TIP;
@@ -166,9 +183,20 @@ public final class CoverDeveloper {
       for (int j = 0; j < count && most > tip; j++) {
         Vec2 out = arc.directionAt((j + 0.5) / count).right();
         Vec2 at = arc.pointAt((j + 0.5) / count);
-        clips.add(Path.line(at.along(out, tip), at.along(out, most)));
+        Path clip = Path.line(at.along(out, tip), at.along(out, most));
+        // A corner's cut or a narrow place may have taken this part of the turn-under away.
+        boolean there =
+            Polygons.contains(cut, clip.start())
+                && Polygons.contains(cut, at.along(out, most - CornerChooser.CLIP_TIP));
+        if (there && clearOfWalls(clip.start(), arris)) {
+          clips.add(clip);
+        }
       }
     }
+  }
+
+  private boolean clearOfWalls(Vec2 p, double arris) {
+    return outline.segments().stream().allMatch(s -> s.distanceTo(p) >= arris);
   }
 
   /** The closed line at path length {@code edge} beyond the outline, with its relief cuts. */
@@ -177,7 +205,9 @@ public final class CoverDeveloper {
     int n = segments.size();
     List<List<Vec2>> joints = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      joints.add(joint(i, edge));
+      List<Vec2> joint = joint(i, edge);
+      joint = cutShort(joint, segments.get(i), edge, false);
+      joints.add(cutShort(joint, segments.get((i + 1) % n), edge, true));
     }
     List<Segment> out = new ArrayList<>();
     for (int i = 0; i < n; i++) {
@@ -185,7 +215,7 @@ public final class CoverDeveloper {
       List<Vec2> from = joints.get((i + n - 1) % n);
       List<Vec2> to = joints.get(i);
       if (s.isArc()) {
-        arc(out, i, edge, from.get(from.size() - 1), to.get(0));
+        arc(out, i, edge, joints);
       } else {
         add(out, from.get(from.size() - 1), to.get(0));
       }
@@ -197,18 +227,21 @@ public final class CoverDeveloper {
   }
 
   /** A rounding's or hollow's part of the line, joined to the points before and after it. */
-  private void arc(List<Segment> out, int i, double edge, Vec2 from, Vec2 to) {
+  private void arc(List<Segment> out, int i, double edge, List<List<Vec2>> joints) {
+    List<Vec2> before = joints.get(Math.floorMod(i - 1, names.size()));
+    Vec2 from = before.get(before.size() - 1);
+    Vec2 to = joints.get(i).get(0);
     Segment s = outline.segments().get(i);
     int site = siteOf(i);
     if (choices.get(site).notches() > 0 && !sites.get(site).hollow()) {
       if (sites.get(site).first() == i) {
-        List<Segment> notched = notched(site, edge);
+        CornerSite chain = sites.get(site);
+        int last = (chain.first() + chain.arcs() - 1) % names.size();
+        List<Vec2> end = joints.get(last);
+        List<Segment> notched = notched(site, edge, from, end.get(0));
         add(out, from, notched.get(0).start());
         out.addAll(notched);
-      }
-      int last = (sites.get(site).first() + sites.get(site).arcs() - 1) % names.size();
-      if (last == i) {
-        add(out, out.get(out.size() - 1).end(), to);
+        add(out, out.get(out.size() - 1).end(), end.get(0));
       }
       return;
     }
@@ -222,20 +255,44 @@ public final class CoverDeveloper {
     Vec2 a = c.plus(s.start().minus(c).times(k));
     Vec2 b = c.plus(s.end().minus(c).times(k));
     Segment moved = new Segment(a, b, s.bulge());
-    // At a hollow joint the arc ends where it meets its neighbour, else it runs on to the joint.
-    Vec2 start = onArc(moved, from) ? from : a;
-    Vec2 end = onArc(moved, to) ? to : b;
+    // A joint may cut the arc short, or lie beyond its end.
+    Vec2 start = moved.nearest(from);
+    Vec2 end = moved.nearest(to);
     add(out, from, start);
-    double sweep = s.sweep();
-    if (start != a || end != b) {
-      sweep = turned(start.minus(c), end.minus(c), s.sweep());
-    }
+    double sweep =
+        start.equals(a) && end.equals(b)
+            ? s.sweep()
+            : turned(start.minus(c), end.minus(c), s.sweep());
     out.add(new Segment(start, end, Math.tan(sweep / 4)));
     add(out, end, to);
   }
 
-  private static boolean onArc(Segment arc, Vec2 p) {
-    return arc.distanceTo(p) < 1e-6;
+  /**
+   * A corner's cut that begins or ends short of the corner begins or ends on the arc itself, not on
+   * its tangent there.
+   */
+  private static List<Vec2> cutShort(List<Vec2> joint, Segment arc, double edge, boolean after) {
+    if (!arc.isArc() || joint.size() < 2) {
+      return joint;
+    }
+    for (Segment moved : moved(arc, edge)) {
+      for (int k = 0; k + 1 < joint.size(); k++) {
+        int j = after ? joint.size() - 2 - k : k;
+        Segment line = Segment.line(joint.get(j), joint.get(j + 1));
+        for (Vec2 p : Intersections.between(line, moved)) {
+          List<Vec2> cut = new ArrayList<>();
+          if (after) {
+            cut.addAll(joint.subList(0, j + 1));
+            cut.add(p);
+          } else {
+            cut.add(p);
+            cut.addAll(joint.subList(j + 1, joint.size()));
+          }
+          return cut;
+        }
+      }
+    }
+    return joint;
   }
 
   private static double turned(Vec2 from, Vec2 to, double like) {
@@ -310,7 +367,7 @@ public final class CoverDeveloper {
   }
 
   /** The whole rounding of a corner with its V-notches. */
-  private List<Segment> notched(int site, double edge) {
+  private List<Segment> notched(int site, double edge, Vec2 from, Vec2 to) {
     CornerSite s = sites.get(site);
     List<Segment> arcs = new ArrayList<>();
     int n = outline.segments().size();
@@ -322,7 +379,16 @@ public final class CoverDeveloper {
     // All that the notches take at the trim line: what lies on the back.
     double atTrim = chooser.fullness(s, d) - chooser.fullness(s, path.backStart());
     double mouth = Math.max(0, atTrim) * (edge - tip) / (d - tip);
-    return new NotchedArcs(arcs, choices.get(site).notches(), tip, mouth).line(edge);
+    return new NotchedArcs(arcs, choices.get(site).notches(), tip, mouth)
+        .line(edge, cutOff(arcs.get(0), from, true), cutOff(arcs.get(arcs.size() - 1), to, false));
+  }
+
+  /** How much of an arc's turn a corner beside it cuts off, radians. */
+  private static double cutOff(Segment arc, Vec2 joint, boolean start) {
+    Vec2 edge = (start ? arc.start() : arc.end()).minus(arc.centre());
+    Vec2 at = joint.minus(arc.centre());
+    double off = Math.atan2(edge.cross(at), edge.dot(at));
+    return Math.max(0, start ? off : -off);
   }
 
   private CornerPlan corner(int i) {
@@ -352,7 +418,7 @@ public final class CoverDeveloper {
         choice.pleats() > 0 || site.sharp() || site.hollow()
             ? 0
             : chooser.easeNeeded(site, choice.notches() > 0);
-    double stretch = site.hollow() && !site.sharp() ? chooser.stretchNeeded(site) : 0;
+    double stretch = site.hollow() && choice.fold() == Fold.NONE ? chooser.stretchNeeded(site) : 0;
     return new CornerPlan(
         site.name(),
         choice.treatment(),

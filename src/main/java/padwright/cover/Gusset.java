@@ -22,6 +22,7 @@ import padwright.shape.TautPath;
  * @param back level of the back arris, y
  * @param cut closed cut line
  * @param opening slit up its middle, so that its two halves turn under apart
+ * @param seamsOnCover the two seam lines on the flat cover
  * @param half the half on the side before the corner in the wall's frame: x from the arris, y path
  *     length; closed polygon up to its seam line
  */
@@ -33,6 +34,7 @@ public record Gusset(
     double back,
     Path cut,
     Path opening,
+    List<Path> seamsOnCover,
     List<Vec2> half) {
   /** Seam allowance at the trim line, mm; own choice. */
   public static final double ALLOWANCE = 12;
@@ -40,11 +42,18 @@ public record Gusset(
   /** The tip's cut stands this far above the seam, mm: something to hold while sewing. */
   private static final double ABOVE_TIP = 8;
 
+  /** The edge of a gusset is followed in steps no shorter than this, mm. */
+  private static final double STEP = 0.5;
+
+  /** The half laid against the wall follows each bend in so many parts. */
+  static final int PER_ARC = 24;
+
   /** Where the covering opens less than this on one wall, mm, it stretches. */
   private static final double OPENS = 0.5;
 
   public Gusset {
     half = List.copyOf(half);
+    seamsOnCover = List.copyOf(seamsOnCover);
   }
 
   /** How far the covering falls short of the arris on each wall at a path length. */
@@ -88,6 +97,11 @@ public record Gusset(
     return Polygons.below(polygon, normal, normal.dot(f.apex()));
   }
 
+  private static Path seamPath(CornerFrame f, TautPath path, boolean first) {
+    Vec2[] line = seamLine(f, path, first);
+    return Path.line(line[0], line[1]);
+  }
+
   static Gusset of(String corner, CornerFrame f, TautPath path, double grip) {
     double tip = tip(f, path);
     double end = path.developed();
@@ -96,7 +110,7 @@ public record Gusset(
     List<Double> levels = new ArrayList<>();
     levels.add(tip);
     for (double s : path.breaks(8)) {
-      if (s > tip + 1e-6 && s < path.backStart() - 1e-6) {
+      if (s > levels.get(levels.size() - 1) + STEP && s < path.backStart() - STEP) {
         levels.add(s);
       }
     }
@@ -107,10 +121,15 @@ public record Gusset(
     half.add(new Vec2(0, tip));
     List<Vec2> right = new ArrayList<>();
     for (double s : levels) {
-      double w = width(f, path, s, tip, end);
-      right.add(new Vec2(w, s - tip));
-      half.add(new Vec2(w, s));
+      right.add(new Vec2(width(f, path, s, tip, end), s - tip));
     }
+    half.add(new Vec2(width(f, path, tip, tip, end), tip));
+    for (double s : path.breaks(PER_ARC)) {
+      if (s > tip + 1e-9 && s <= path.backStart()) {
+        half.add(new Vec2(width(f, path, s, tip, end), s));
+      }
+    }
+    half.add(new Vec2(width(f, path, end, tip, end), end));
     List<Vec2> seam = new ArrayList<>();
     for (int i = right.size() - 1; i >= 0; i--) {
       seam.add(new Vec2(-right.get(i).x(), right.get(i).y()));
@@ -122,7 +141,13 @@ public record Gusset(
       double a = allowance(f, p.y() + tip, tip, end);
       cut.add(new Vec2(p.x() + a, p.y()));
     }
-    cut.set(0, new Vec2(ALLOWANCE / 2, -ABOVE_TIP));
+    cut.set(0, new Vec2(cut.get(0).x(), 0));
+    for (int i = 0; i < cut.size(); i++) {
+      // Never narrower than can be held, so that the tip is not cut to a needle.
+      cut.set(i, new Vec2(Math.max(cut.get(i).x(), ALLOWANCE / 2), cut.get(i).y()));
+    }
+    cut.add(0, new Vec2(ALLOWANCE / 2, -ABOVE_TIP));
+    cut = new ArrayList<>(CornerFrame.straightened(cut));
     Vec2 last = cut.get(cut.size() - 1);
     cut.set(cut.size() - 1, new Vec2(last.x(), bottom));
     List<Vec2> whole = new ArrayList<>();
@@ -142,6 +167,7 @@ public record Gusset(
         back,
         anticlockwise(Path.polygon(whole)),
         Path.line(new Vec2(0, joined), new Vec2(0, bottom)),
+        List.of(seamPath(f, path, true), seamPath(f, path, false)),
         half);
   }
 

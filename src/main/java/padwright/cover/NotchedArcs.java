@@ -30,23 +30,32 @@ final class NotchedArcs {
     this.mouth = mouth;
   }
 
-  List<Segment> line(double edge) {
+  /**
+   * @param cutStart part of the turn that a corner before the arcs takes off, radians; a notch that
+   *     would fall into it is left out
+   * @param cutEnd the same at their end
+   */
+  List<Segment> line(double edge, double cutStart, double cutEnd) {
     List<Segment> out = new ArrayList<>();
     double start = arcs.get(0).directionAt(0).right().angle();
     double turn = arcs.stream().mapToDouble(Segment::sweep).sum();
     double step = turn / notches;
-    double at = start;
+    double at = start + cutStart;
+    double end = start + turn - cutEnd;
     for (int j = 0; j < notches; j++) {
       double middle = start + (j + 0.5) * step;
       double radius = arcAt(middle - start).radius() + edge;
       double half = Math.min(WIDEST * step, mouth / notches / 2 / radius);
+      if (middle - half < at || middle + half > end) {
+        continue;
+      }
       arcs(out, at, middle - half, start, edge);
       Vec2 apex = point(middle, start, tip);
       line(out, point(middle - half, start, edge), apex);
       line(out, apex, point(middle + half, start, edge));
       at = middle + half;
     }
-    arcs(out, at, start + turn, start, edge);
+    arcs(out, at, end, start, edge);
     return out;
   }
 

@@ -137,7 +137,7 @@ final class SkeletonBuilder {
           Math.sin(normal - frontAngle) >= 0 ? Fold.SINGLE_FIRST_OVER : Fold.SINGLE_SECOND_OVER;
       elements.add(
           new Side(
-              facing(frontAngle + j * 2 * Math.PI / n),
+              Outlines.facing(frontAngle + j * 2 * Math.PI / n),
               vertices.get(j),
               vertices.get((j + 1) % n),
               true,
@@ -204,22 +204,27 @@ final class SkeletonBuilder {
     return new Vec2((ha * nb.y() - hb * na.y()) / det, (hb * na.x() - ha * nb.x()) / det);
   }
 
-  /** The point of a chain whose outward normal has this angle. */
+  /** The point of a chain whose outward normal has this angle; a joint has those between. */
   private Vec2 touch(double angle, CornerSite site) {
     int n = outline.segments().size();
+    Vec2 best = null;
+    double least = Double.POSITIVE_INFINITY;
     for (int k = 0; k < site.arcs(); k++) {
       Segment s = outline.segments().get((site.first() + k) % n);
       double from = s.directionAt(0).right().angle();
       double into = Math.atan2(Math.sin(angle - from), Math.cos(angle - from));
+      if (into < -1e-9 && s.sweep() > Math.PI) {
+        into += 2 * Math.PI;
+      }
       if (into >= -1e-9 && into <= s.sweep() + 1e-9) {
         return s.centre().along(Vec2.polar(angle), s.radius());
       }
+      double outside = into < 0 ? -into : into - s.sweep();
+      if (outside < least) {
+        least = outside;
+        best = into < 0 ? s.start() : s.end();
+      }
     }
-    throw new IllegalStateException("no arc of the chain faces " + angle);
-  }
-
-  private static String facing(double normal) {
-    int quarter = (int) Math.floor((normal + 0.75 * Math.PI) / (Math.PI / 2) + 1e-9);
-    return Outlines.SIDES.get(Math.floorMod(quarter, 4));
+    return best;
   }
 }

@@ -3,6 +3,7 @@ package padwright.cover;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
 
@@ -19,35 +20,52 @@ final class SweepCover {
 
   private static final int LEVELS = 40;
 
+  /** No cut line lies further past the developed side, mm: it is the trim line. */
+  private static final double BEYOND = 20;
+
   /**
    * Cut line further out than this beyond the nearest, mm, belongs to another part of the cover.
    */
   private static final double FURTHEST = 200;
 
-  private final List<Vec2> cut;
+  private final List<Vec2[]> near = new ArrayList<>();
   private final Sweep sweep;
+  private final TautPath path;
+  private final CornerFrame before;
+  private final CornerFrame after;
   private final double least;
   private final double most;
 
   /**
-   * @param from path length where the strip begins: the cut line further in belongs to another part
-   *     of the cover
+   * @param before the corner before the sweep, null where it runs on smoothly
+   * @param after the corner after it, null where it runs on smoothly
    */
-  SweepCover(List<Vec2> cut, Sweep sweep, double from) {
-    this.cut = cut;
+  SweepCover(List<Vec2> cut, Sweep sweep, TautPath path, CornerFrame before, CornerFrame after) {
     this.sweep = sweep;
+    this.path = path;
+    this.before = before;
+    this.after = after;
+    // The cut line further in belongs to another part of the cover.
+    double from = path.startX() - 1;
     double low = Double.POSITIVE_INFINITY;
     double high = 0;
+    Segment own = sweep.segment();
+    Vec2 middle = own.pointAt(0.5);
+    double about = own.length() / 2 + path.developed() + BEYOND;
     for (int i = 0; i < cut.size(); i++) {
       Vec2 a = cut.get(i);
       Vec2 b = cut.get((i + 1) % cut.size());
-      if (passesBy(a, b)) {
+      if (a.midpoint(b).distance(middle) > about + a.distance(b) || passesBy(a, b)) {
         continue;
       }
+      near.add(new Vec2[] {a, b});
       for (int k = 0; k <= 4; k++) {
         Vec2 p = a.plus(b.minus(a).times(k / 4.0));
         double reach = sweep.out(p);
-        if (reach >= from && sweep.into(sweep.angle(p)) <= Math.abs(sweep.turn())) {
+        double into = sweep.into(sweep.angle(p));
+        if (reach >= from
+            && into >= margin(before, reach) - 1e-9
+            && Math.abs(sweep.turn()) - into >= margin(after, reach) - 1e-9) {
           low = Math.min(low, reach);
           high = Math.max(high, reach);
         }
@@ -55,6 +73,26 @@ final class SweepCover {
     }
     least = low;
     most = Math.min(high, low + FURTHEST);
+  }
+
+  /**
+   * The part of the turn, radians, that a corner at an end takes off at a path length: up to its
+   * mitre, or at a hollow corner up to the seam of its gusset. The corner is seen in the tangent at
+   * the sweep's end.
+   */
+  private double margin(CornerFrame corner, double s) {
+    if (corner == null) {
+      return 0;
+    }
+    double length;
+    if (corner.turn() < 0) {
+      length = -s * corner.mitre() + Gusset.ALLOWANCE / Math.cos(corner.turn() / 2);
+    } else {
+      double back = path.backStart();
+      double out = s <= back ? path.out(s) : path.out(back) - (s - back);
+      length = -out * corner.mitre();
+    }
+    return Math.max(0, length) / sweep.radius();
   }
 
   /** Whether an edge lies wholly on the far side of the sweep's centre, or beyond its turn. */
@@ -97,7 +135,7 @@ final class SweepCover {
       double open = 0;
       for (SweepCover c : corner) {
         double radius = c.sweep.radius() + s;
-        List<double[]> found = c.gaps(radius);
+        List<double[]> found = c.gaps(radius, s);
         for (double[] gap : found) {
           double length = (gap[1] - gap[0]) * radius;
           gaps += length;
@@ -117,13 +155,32 @@ final class SweepCover {
     return reach;
   }
 
+  /** Whether a place is inside the cut line: a way straight out from it crosses an odd number. */
+  private boolean covered(Vec2 p) {
+    Vec2 out = p.minus(sweep.centre()).unit();
+    boolean in = false;
+    for (Vec2[] edge : near) {
+      Vec2 a = edge[0].minus(p);
+      Vec2 b = edge[1].minus(p);
+      double sa = out.cross(a);
+      double sb = out.cross(b);
+      if ((sa > 0) != (sb > 0)) {
+        double along = (out.dot(a) * sb - out.dot(b) * sa) / (sb - sa);
+        in ^= along > 0;
+      }
+    }
+    return in;
+  }
+
   /** Where the circle of a radius lies outside the cut line, as angles into the sweep. */
-  private List<double[]> gaps(double radius) {
+  private List<double[]> gaps(double radius, double s) {
+    double from = margin(before, s);
+    double to = sweep.turn() - margin(after, s);
     List<Double> crossings = new ArrayList<>();
-    crossings.add(0.0);
-    for (int i = 0; i < cut.size(); i++) {
-      Vec2 a = cut.get(i).minus(sweep.centre());
-      Vec2 d = cut.get((i + 1) % cut.size()).minus(cut.get(i));
+    crossings.add(from);
+    for (Vec2[] edge : near) {
+      Vec2 a = edge[0].minus(sweep.centre());
+      Vec2 d = edge[1].minus(edge[0]);
       double qa = d.dot(d);
       double qb = a.dot(d);
       double qc = a.dot(a) - radius * radius;
@@ -135,21 +192,21 @@ final class SweepCover {
         double t = (-qb + sign * Math.sqrt(disc)) / qa;
         if (t >= 0 && t <= 1) {
           double angle = into(a.plus(d.times(t)).angle());
-          if (angle < sweep.turn()) {
+          if (angle > from && angle < to) {
             crossings.add(angle);
           }
         }
       }
     }
-    crossings.add(sweep.turn());
+    crossings.add(Math.max(from, to));
     crossings.sort(null);
     List<double[]> gaps = new ArrayList<>();
     for (int i = 0; i + 1 < crossings.size(); i++) {
-      double from = crossings.get(i);
-      double to = crossings.get(i + 1);
-      Vec2 middle = sweep.centre().along(Vec2.polar(sweep.fromAngle() + (from + to) / 2), radius);
-      if (to - from > 1e-9 && !padwright.geometry.Polygons.contains(cut, middle)) {
-        gaps.add(new double[] {from, to});
+      double a = crossings.get(i);
+      double b = crossings.get(i + 1);
+      Vec2 middle = sweep.centre().along(Vec2.polar(sweep.fromAngle() + (a + b) / 2), radius);
+      if (b - a > 1e-9 && !covered(middle)) {
+        gaps.add(new double[] {a, b});
       }
     }
     return gaps;

@@ -112,7 +112,7 @@ public final class WrapProof {
       if (e instanceof Side side) {
         strip(i, side);
       } else if (e instanceof Sweep sweep && sweep.hollow()) {
-        hollow(i, sweep);
+        hollow(sweep);
       } else if (e instanceof Sweep sweep) {
         rounded.computeIfAbsent(sweep.site(), k -> new ArrayList<>()).add(sweep);
       }
@@ -172,9 +172,10 @@ public final class WrapProof {
     }
     CornerFrame f = skeleton.frame(i);
     double tip = Gusset.tip(f, path);
-    for (int k = 0; k + 1 < breaks.size(); k++) {
-      double s0 = Math.max(tip, breaks.get(k));
-      double s1 = breaks.get(k + 1);
+    List<Double> levels = path.breaks(Gusset.PER_ARC);
+    for (int k = 0; k + 1 < levels.size(); k++) {
+      double s0 = Math.max(tip, levels.get(k));
+      double s1 = levels.get(k + 1);
       if (s1 <= s0) {
         continue;
       }
@@ -296,15 +297,20 @@ public final class WrapProof {
   private List<Vec2> nearStrip(Side side, double before, double after) {
     double end = path.backStart() + 1;
     double wide = 0;
+    double least = 0;
     for (double s : breaks) {
       wide = Math.max(wide, path.out(s));
+      least = Math.min(least, path.out(s));
     }
+    // A mitre at a hollow corner runs the other way: there the furthest is where x is least.
+    double start = before < 0 ? least * before : wide * before;
+    double stop = after < 0 ? least * after : wide * after;
     List<Vec2> box =
         List.of(
-            at(side, -wide * before - 1, end),
-            at(side, side.length() + wide * after + 1, end),
-            at(side, side.length() + wide * after + 1, path.startX() - 1),
-            at(side, -wide * before - 1, path.startX() - 1));
+            at(side, -start - 1, end),
+            at(side, side.length() + stop + 1, end),
+            at(side, side.length() + stop + 1, path.startX() - 1),
+            at(side, -start - 1, path.startX() - 1));
     return Polygons.inside(cut, box);
   }
 
@@ -437,8 +443,7 @@ public final class WrapProof {
 
   /** The rounded stretches of one corner, over which the covering is eased. */
   private void sweeps(List<Sweep> sweeps) {
-    List<SweepCover> covers =
-        sweeps.stream().map(s -> new SweepCover(cut, s, path.startX() - 1)).toList();
+    List<SweepCover> covers = sweeps.stream().map(this::sweepCover).toList();
     double need = path.backStart();
     for (int i = 0; i < sweeps.size(); i++) {
       Sweep sweep = sweeps.get(i);
@@ -453,18 +458,20 @@ public final class WrapProof {
     leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
   }
 
+  private SweepCover sweepCover(Sweep sweep) {
+    int i = skeleton.elements().indexOf(sweep);
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    return new SweepCover(cut, sweep, path, skeleton.frame(before), skeleton.frame(i));
+  }
+
   /** A hollow stretch, along which the covering is stretched. */
-  private void hollow(int i, Sweep sweep) {
+  private void hollow(Sweep sweep) {
     double need = path.backStart();
-    double reach = new SweepCover(cut, sweep, path.startX() - 1).leastReach();
+    double reach = sweepCover(sweep).leastReach();
     if (reach < need - SLACK) {
       bare += (need - reach) * -sweep.turn() * sweep.radius();
     }
-    // Beside a slit the covering ends at the seam, and the gusset goes on.
-    boolean slit = sweep.after() == Fold.GUSSET || skeleton.previous(i).after() == Fold.GUSSET;
-    if (!slit) {
-      leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
-    }
+    leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
     double flat = sweep.radius() - need;
     double strain =
         flat <= 0 ? Double.POSITIVE_INFINITY : (sweep.radius() - path.out(need)) / flat - 1;

@@ -72,8 +72,8 @@ record CornerSolid(
     var names = result.shape().sideNames();
     return new CornerSolid(
         plan,
-        sideBefore(segments, names, before),
-        sideAfter(segments, names, sharp ? before + 1 : before),
+        sharp ? names.get(before) : sideBefore(segments, names, before),
+        sharp ? names.get((before + 1) % n) : sideAfter(segments, names, before),
         plan.apex(),
         a.times(-1),
         b,

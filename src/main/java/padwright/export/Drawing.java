@@ -67,6 +67,7 @@ public record Drawing(String title, String description, Bounds extent, List<Item
     TRIM("trim-line", 0.3, 8, 2, 1, 2),
     FOLD("fold-lines", 0.2, 4, 2),
     CREASE("creases", 0.5, 2.5, 1),
+    SEAM("seam-lines", 0.35, 5, 1.5, 1, 1.5, 1, 1.5),
     STAPLE("staple-line", 0.2, 0.6, 1.6),
     STAPLE_BODY("staples", 0.6),
     CENTRE("centre-lines", 0.15, 12, 2, 3, 2),

@@ -28,6 +28,7 @@ public final class PieceDrawing {
   static {
     kind(LineKind.FOLD, LineStyle.FOLD, "fold: the covering turns an edge of the pad");
     kind(LineKind.CREASE, LineStyle.CREASE, "crease of a corner's pleat");
+    kind(LineKind.SEAM, LineStyle.SEAM, "seam line: sewn here to the gusset");
     kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: no further than drawn");
     kind(LineKind.SLIT, LineStyle.SLIT, "slit: cut last, when stapled all round");
     kind(LineKind.TRIM, LineStyle.TRIM, "trim line: cut off after stapling");

@@ -72,7 +72,7 @@ final class PieceNotes {
     return switch (piece.side()) {
       case BACK ->
           switch (piece.kind()) {
-            case COVER -> "this side up, on the back of the covering";
+            case COVER, GUSSET -> "this side up, on the back of the covering";
             case DUST_COVER -> "this side up, on the back of the cloth";
             case BASE, PACKING -> "seen from the back";
             case FOAM, WADDING -> "this side up, on the back";
@@ -87,7 +87,7 @@ final class PieceNotes {
     Rounding way =
         switch (piece.kind()) {
           case BASE, PACKING -> Rounding.DOWN;
-          case COVER, DUST_COVER -> Rounding.UP;
+          case COVER, DUST_COVER, GUSSET -> Rounding.UP;
           case FOAM, WADDING -> Rounding.NEAREST;
         };
     LengthUnit unit = header.units() == Units.MM ? LengthUnit.MM : LengthUnit.INCH;
@@ -124,7 +124,7 @@ final class PieceNotes {
   /** What the grain arrow is called. */
   static String grainWord(Kind kind) {
     return switch (kind) {
-      case COVER, DUST_COVER, WADDING -> "warp";
+      case COVER, DUST_COVER, WADDING, GUSSET -> "warp";
       case BASE, FOAM, PACKING -> "grain";
     };
   }

@@ -3,6 +3,7 @@ package padwright.fastening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import padwright.fastening.StapleLine.Place;
 import padwright.geometry.Vec2;
 
@@ -20,12 +21,17 @@ final class DrivingOrder {
       Comparator.comparingInt((Place p) -> Math.abs(p.rank()))
           .thenComparing(p -> p.rank() < 0 ? 1 : 0);
 
-  /** One side after another; {@code sides} in their order. */
-  static List<Place> sideBySide(List<Place> places, List<String> sides) {
+  /**
+   * One side after another; {@code sides} in their order.
+   *
+   * @param facing which of the four sides a place's side counts as
+   */
+  static List<Place> sideBySide(
+      List<Place> places, List<String> sides, Map<String, String> facing) {
     List<Place> out = new ArrayList<>();
     for (String side : sides) {
       places.stream()
-          .filter(p -> !p.corner() && p.side().equals(side))
+          .filter(p -> !p.corner() && side.equals(facing.getOrDefault(p.side(), p.side())))
           .sorted(FROM_MIDDLE)
           .forEach(out::add);
     }
@@ -34,12 +40,12 @@ final class DrivingOrder {
   }
 
   /** Opposite by opposite: the middles of all sides, then one step outwards on each, and so on. */
-  static List<Place> opposites(List<Place> places, List<String> sides) {
+  static List<Place> opposites(List<Place> places, List<String> sides, Map<String, String> facing) {
     List<List<Place>> queues = new ArrayList<>();
     for (String side : sides) {
       queues.add(
           places.stream()
-              .filter(p -> !p.corner() && p.side().equals(side))
+              .filter(p -> !p.corner() && side.equals(facing.getOrDefault(p.side(), p.side())))
               .sorted(FROM_MIDDLE)
               .toList());
     }

@@ -71,6 +71,11 @@ public final class MountingPlanner {
     double y = shape.width() * 0.25;
     double d = screw.get().shank();
     List<Hole> holes = new ArrayList<>();
+    if (!Offset.convex(shape.outline())) {
+      holes.addAll(SpreadPlaces.in(shape.outline(), spec.turnUnder() + PACKING_CLEAR, d));
+      defaults.note("host.positions", holes.size() + " screws", "set out apart", Status.OWN);
+      return holes;
+    }
     if (Math.min(shape.length(), shape.width()) <= ONE_ROW) {
       boolean alongX = shape.length() >= shape.width();
       double reach = alongX ? x : shape.width() * 0.3;

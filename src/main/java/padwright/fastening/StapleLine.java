@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.CornerPlan;
 import padwright.design.WrappedPad.Side;
+import padwright.geometry.Offset;
 import padwright.geometry.Path;
+import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
@@ -22,7 +24,15 @@ final class StapleLine {
   /** Where in a flap of the relief stop's width its staple goes, from the arris; own choice. */
   private static final double THROUGH_FLAP = 0.7;
 
+  /** At a corner that turns less, radians, the fold is stapled across, as where two folds meet. */
+  private static final double SLIGHT_TURN = 0.6;
+
+  /** Chords may leave the outline by this where a place is looked for inside it, mm. */
+  private static final double FLAT = 0.01;
+
   private final Path outline;
+  private final boolean convex;
+  private final List<Vec2> inside;
   private final List<String> names;
   private final double spacing;
   private final double in;
@@ -41,6 +51,8 @@ final class StapleLine {
       List<CornerPlan> corners,
       Side seen) {
     this.outline = outline;
+    this.convex = Offset.convex(outline);
+    this.inside = outline.flattened(FLAT);
     this.names = names;
     this.spacing = Math.max(spacing, Crowns.pitch(crown));
     this.in = edgeDistance;
@@ -61,12 +73,13 @@ final class StapleLine {
   List<Place> places() {
     List<Place> places = new ArrayList<>();
     List<Segment> segments = outline.segments();
-    boolean round = segments.stream().allMatch(Segment::isArc);
-    if (round) {
+    if (isRim(corners)) {
       rim(places);
       return places;
     }
-    corners.stream().filter(c -> c.radius() - in < SMALL_CURVE).forEach(c -> fold(places, c));
+    corners.stream()
+        .filter(c -> c.turn() > 0 && c.radius() - in < SMALL_CURVE)
+        .forEach(c -> fold(places, c));
     List<Place> made = new ArrayList<>();
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
@@ -76,7 +89,7 @@ final class StapleLine {
     }
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
-      if (s.isArc() && s.radius() - in >= SMALL_CURVE) {
+      if (s.isArc() && inner(s) >= SMALL_CURVE) {
         curve(places, s, names.get(i));
       }
     }
@@ -84,23 +97,39 @@ final class StapleLine {
     return places;
   }
 
+  /** Whether the whole edge is one rounding. */
+  static boolean isRim(List<CornerPlan> corners) {
+    return corners.size() == 1 && corners.get(0).turn() > 2 * Math.PI - 1e-6;
+  }
+
+  /** The radius of the staple line along an arc: a hollow's grows inwards. */
+  private double inner(Segment arc) {
+    return arc.bulge() > 0 ? arc.radius() - in : arc.radius() + in;
+  }
+
   /**
    * The staple that holds a corner's fold: through the strip on top and the flap under it, or
    * across the corner where two folds meet.
    */
   private void fold(List<Place> places, CornerPlan corner) {
-    for (int i = 0; i < outline.segments().size(); i++) {
+    for (int i = 0; i < outline.segments().size() && corner.turn() > SLIGHT_TURN; i++) {
       Segment s = outline.segments().get(i);
-      if (names.get(i).equals(corner.over()) && (starts(s, corner) || ends(s, corner))) {
+      if (!s.isArc()
+          && names.get(i).equals(corner.over())
+          && (starts(s, corner) || ends(s, corner))) {
         double t = alongFold(s, corner);
-        places.add(on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true));
+        Place place = on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true);
+        if (Polygons.contains(inside, place.at())) {
+          places.add(place);
+        }
         return;
       }
     }
     Vec2 inwards = inwards(corner);
     // As deep from both sides as the edge distance asks.
     double depth = in / Math.cos(corner.turn() / 2);
-    places.add(
+    addInside(
+        places,
         new Place(
             corner.apex().along(inwards, depth),
             inwards.left().angle(),
@@ -160,7 +189,7 @@ final class StapleLine {
   /** Whether a side runs on into a curve that has staples of its own. */
   private boolean open(int i, int step) {
     Segment next = outline.segments().get(Math.floorMod(i + step, outline.segments().size()));
-    return next.isArc() && next.radius() - in >= SMALL_CURVE;
+    return next.isArc() && inner(next) >= SMALL_CURVE;
   }
 
   private void side(List<Place> places, List<Place> made, int i) {
@@ -220,8 +249,15 @@ final class StapleLine {
 
   /** At a corner sharper than square a side's staples must not come too near to its other edge. */
   private void addInside(List<Place> places, Place p) {
+    if (!Polygons.contains(inside, p.at())) {
+      return;
+    }
     for (Segment s : outline.segments()) {
-      if (!s.isArc() && p.at().minus(s.start()).dot(s.directionAt(0).left()) < in - 1e-6) {
+      boolean near =
+          convex
+              ? !s.isArc() && p.at().minus(s.start()).dot(s.directionAt(0).left()) < in - 1e-6
+              : s.distanceTo(p.at()) < in - 1e-6;
+      if (near) {
         return;
       }
     }
@@ -235,12 +271,14 @@ final class StapleLine {
   }
 
   private void curve(List<Place> places, Segment s, String name) {
-    double inner = s.radius() - in;
-    int n = Math.max(1, count(inner * s.sweep()));
+    int n = Math.max(1, count(inner(s) * Math.abs(s.sweep())));
+    // A curve of a free outline is a side of its own; one that joins two sides is their corner.
+    boolean corner = !name.startsWith("side ");
     for (int j = 0; j < n; j++) {
       Vec2 out = s.directionAt((j + 0.5) / n).right();
-      places.add(
-          new Place(s.centre().along(out, inner), out.left().angle(), name, j - n / 2, true));
+      Vec2 at = s.pointAt((j + 0.5) / n).along(out, -in);
+      Place place = new Place(at, out.left().angle(), name, j - n / 2, corner);
+      addInside(places, place);
     }
   }
 
@@ -252,7 +290,7 @@ final class StapleLine {
 
   /** A round base: even steps along the staple line, the first in the middle of the front. */
   private void rim(List<Place> places) {
-    Path line = padwright.geometry.Offset.by(outline, -in).orElse(outline);
+    Path line = Offset.by(outline, -in).orElse(outline);
     double length = line.length();
     int n = Math.max(4, count(length));
     int quartered = n - n % 4;

@@ -3,8 +3,10 @@ package padwright.fastening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import padwright.cover.CornerPlan;
@@ -20,6 +22,7 @@ import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.material.Staple;
+import padwright.shape.Outlines;
 import padwright.shape.PadShape;
 
 /** Sets the staples out, numbers them in driving order and picks the leg. */
@@ -78,10 +81,11 @@ public final class StaplePlanner {
                 corners,
                 front)
             .places();
+    boolean round = StapleLine.isRim(corners);
     List<Place> kept = kept(places, clear);
     List<Position> positions = new ArrayList<>();
     int cornerLayers = 1;
-    for (Place p : ordered(kept)) {
+    for (Place p : ordered(kept, round)) {
       int n = Math.max(1, layersUnder(layers, p));
       cornerLayers = Math.max(cornerLayers, n);
       positions.add(new Position(p.at(), p.angle(), p.side(), p.corner(), n));
@@ -89,7 +93,7 @@ public final class StaplePlanner {
     List<LegVerdict> legs =
         StapleDepths.all(series, cornerLayers, spec.coverThickness(), spec.leastThickness());
     double planned = leg.orElseGet(() -> pick(legs));
-    return new StaplePlan(positions, planned, largestGap(kept), legs);
+    return new StaplePlan(positions, planned, largestGap(kept, round), legs);
   }
 
   /** The longest leg that passes; else the longest that does not come through; else none. */
@@ -173,8 +177,7 @@ public final class StaplePlanner {
     return clear.allows(at, spec.staple().crown());
   }
 
-  private List<Place> ordered(List<Place> places) {
-    boolean round = shape.outline().segments().stream().allMatch(s -> s.isArc());
+  private List<Place> ordered(List<Place> places, boolean round) {
     if (round) {
       return DrivingOrder.clock(places);
     }
@@ -191,9 +194,24 @@ public final class StaplePlanner {
           alongX
               ? List.of("front", "back", "left", "right")
               : List.of("left", "right", "front", "back");
-      return DrivingOrder.sideBySide(places, longFirst);
+      return DrivingOrder.sideBySide(places, longFirst, facing());
     }
-    return DrivingOrder.opposites(places, frontFirst);
+    return DrivingOrder.opposites(places, frontFirst, facing());
+  }
+
+  /** Which of the four sides each name of a side faces, by its longest segment. */
+  private Map<String, String> facing() {
+    Map<String, String> facing = new HashMap<>();
+    Map<String, Double> longest = new HashMap<>();
+    for (int i = 0; i < shape.sideNames().size(); i++) {
+      String name = shape.sideNames().get(i);
+      Segment s = shape.outline().segments().get(i);
+      if (s.length() > longest.getOrDefault(name, 0.0)) {
+        longest.put(name, s.length());
+        facing.put(name, Outlines.facing(name, s));
+      }
+    }
+    return facing;
   }
 
   /** The most layers under its crown: at its middle and at either leg. */
@@ -204,8 +222,7 @@ public final class StaplePlanner {
   }
 
   /** Largest distance between neighbours along a side, or round a round base. */
-  private double largestGap(List<Place> places) {
-    boolean round = shape.outline().segments().stream().allMatch(s -> s.isArc());
+  private double largestGap(List<Place> places, boolean round) {
     if (round) {
       List<Place> turned = new ArrayList<>(places);
       turned.sort(Comparator.comparingDouble(p -> p.at().angle()));

@@ -12,7 +12,7 @@ final class CornerLayers {
   static int[] perSide(List<CornerPlan> corners) {
     int[] layers = {1, 1, 1, 1};
     for (CornerPlan c : corners) {
-      if (c.name().equals("rim") || c.name().endsWith(" end")) {
+      if (c.name().equals("rim") || c.name().endsWith(" end") || free(c)) {
         int most = Math.max(c.layersFirst(), c.layersSecond());
         java.util.Arrays.setAll(layers, k -> Math.max(layers[k], most));
         continue;
@@ -23,6 +23,11 @@ final class CornerLayers {
       layers[after] = Math.max(layers[after], c.layersSecond());
     }
     return layers;
+  }
+
+  /** A corner of a free outline belongs to no two of the four sides: it counts for all. */
+  private static boolean free(CornerPlan c) {
+    return c.name().startsWith("point ") || c.name().startsWith("side ");
   }
 
   private static String sideBefore(String corner) {

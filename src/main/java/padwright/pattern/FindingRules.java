@@ -151,6 +151,8 @@ final class FindingRules {
   }
 
   void corners(CoverPlan cover) {
+    HollowRules hollows = new HollowRules(spec);
+    findings.addAll(hollows.of(cover));
     double strain = 0;
     for (CornerPlan c : cover.corners()) {
       strain = Math.max(strain, c.flapStrain());

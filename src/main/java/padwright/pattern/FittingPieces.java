@@ -52,6 +52,7 @@ final class FittingPieces {
       case COVER -> turned().forEach(o -> cover(o, lines, points));
       case DUST_COVER -> dustCover(inner, lines, points);
       case PACKING -> packing(piece.cutLine(), inner, points);
+      case GUSSET -> {}
     }
     return new PatternPiece(
         piece.id(),

@@ -51,11 +51,15 @@ final class FoldLines {
     List<Vec2> within = null;
     List<Path> lines = new ArrayList<>();
     List<Segment> outline = shape.outline().segments();
-    for (Segment s : outline) {
+    for (int i = 0; i < outline.size(); i++) {
+      Segment s = outline.get(i);
+      Segment previous = outline.get(Math.floorMod(i - 1, outline.size()));
+      Segment next = outline.get((i + 1) % outline.size());
       if (s.isArc()) {
-        if (s.radius() + level > 0) {
+        double out = Math.signum(s.bulge()) * level;
+        if (s.radius() + out > 0) {
           Vec2 c = s.centre();
-          double k = (s.radius() + level) / s.radius();
+          double k = (s.radius() + out) / s.radius();
           lines.add(
               new Path(
                   List.of(
@@ -68,8 +72,9 @@ final class FoldLines {
         continue;
       }
       Vec2 out = s.directionAt(0).right().times(level);
-      Vec2 from = s.start().plus(out);
-      Vec2 to = s.end().plus(out);
+      Vec2 along = s.directionAt(0);
+      Vec2 from = s.start().plus(out).along(along, -hollow(previous, s) * level);
+      Vec2 to = s.end().plus(out).along(along, hollow(s, next) * level);
       if (level < 0) {
         // Inside the outline the lines of two sides meet at a mitre.
         Path inner = Offset.by(shape.outline(), level).orElse(null);
@@ -87,6 +92,14 @@ final class FoldLines {
       }
     }
     return lines;
+  }
+
+  /** How far a line stops short of a hollow corner for each mm it lies out: at the bisector. */
+  private static double hollow(Segment before, Segment after) {
+    Vec2 u = before.directionAt(1);
+    Vec2 v = after.directionAt(0);
+    double cross = u.cross(v);
+    return cross < -1e-6 ? Math.tan(Math.atan2(cross, u.dot(v)) / 2) : 0;
   }
 
   private static List<Path> matching(Path inner, Segment side) {

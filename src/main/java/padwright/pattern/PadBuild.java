@@ -10,6 +10,7 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
+import padwright.geometry.Necks;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.material.Catalogue;
@@ -134,6 +135,9 @@ final class PadBuild {
   /** How far in two turn-unders meet: half the least width of the base. */
   private static double meetingPoint(PadShape shape) {
     double least = Math.min(shape.length(), shape.width());
+    if (!Offset.convex(shape.outline())) {
+      return Math.min(least, Necks.narrowest(shape.outline())) / 2;
+    }
     for (padwright.geometry.Segment s : shape.outline().segments()) {
       if (!s.isArc()) {
         // A side of a trapezoid is shorter than its bounding box says.

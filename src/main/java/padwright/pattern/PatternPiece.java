@@ -55,7 +55,9 @@ public record PatternPiece(
     WADDING,
     COVER,
     DUST_COVER,
-    PACKING
+    PACKING,
+    /** Let in where a hollow corner is slit. */
+    GUSSET
   }
 
   /** Which side is up when the pattern lies on the material. */
@@ -79,6 +81,8 @@ public record PatternPiece(
     FOLD,
     /** A fold of a pleat. */
     CREASE,
+    /** Where two pieces are sewn together. */
+    SEAM,
     /** Where staples go. */
     STAPLE,
     /** A cut into the piece that runs out of its cut line; made when the piece is cut out. */

@@ -51,15 +51,9 @@ final class PieceEdges {
   private static Vec2 nearest(Path cut, Vec2 p) {
     Vec2 best = cut.start();
     for (Segment s : cut.segments()) {
-      int steps = s.isArc() ? 64 : 1;
-      for (int k = 0; k < steps; k++) {
-        Vec2 a = s.pointAt((double) k / steps);
-        Vec2 d = s.pointAt((double) (k + 1) / steps).minus(a);
-        double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
-        Vec2 q = a.along(d, t);
-        if (q.distance(p) < best.distance(p)) {
-          best = q;
-        }
+      Vec2 q = s.nearest(p);
+      if (q.distance(p) < best.distance(p)) {
+        best = q;
       }
     }
     return best;

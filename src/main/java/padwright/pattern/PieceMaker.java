@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
+import padwright.cover.Gusset;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Hole;
@@ -64,6 +65,9 @@ final class PieceMaker {
     pieces.add(cover());
     if (pad.dustCover().wanted()) {
       dustCover().ifPresent(pieces::add);
+    }
+    for (int i = 0; i < cover.gussets().size(); i++) {
+      pieces.add(gusset(i));
     }
     mounting.packing().ifPresent(p -> pieces.add(packing(p)));
     return pieces;
@@ -163,6 +167,28 @@ final class PieceMaker {
         SideUp.EITHER);
   }
 
+  private PatternPiece gusset(int i) {
+    Gusset g = cover.gussets().get(i);
+    List<LineMark> lines = new ArrayList<>();
+    lines.add(new LineMark(LineKind.SEAM, g.seam()));
+    lines.add(new LineMark(LineKind.CREASE, g.arris()));
+    lines.add(new LineMark(LineKind.RELIEF, g.opening()));
+    return piece(
+        "gusset-" + (i + 1),
+        Kind.GUSSET,
+        "Gusset, " + g.corner(),
+        spec.covering().name(),
+        spec.coverThickness(),
+        g.cut(),
+        List.of(),
+        lines,
+        List.of(),
+        List.of(),
+        Optional.of(new Vec2(0, 1)),
+        spec.covering().nap(),
+        SideUp.BACK);
+  }
+
   private PatternPiece cover() {
     Path cut = stretched(cover.cut());
     List<LineMark> lines = new ArrayList<>();
@@ -177,6 +203,15 @@ final class PieceMaker {
                 fold.sense() == CornerPlan.Sense.INWARD ? LineKind.CREASE : LineKind.FOLD,
                 stretched(fold.line())));
       }
+    }
+    for (Gusset g : cover.gussets()) {
+      lines.add(new LineMark(LineKind.RELIEF, stretched(g.slit())));
+      for (Path seam : g.seamsOnCover()) {
+        lines.add(new LineMark(LineKind.SEAM, stretched(seam)));
+      }
+    }
+    for (Path clip : cover.clips()) {
+      lines.add(new LineMark(LineKind.RELIEF, stretched(clip)));
     }
     TautPath taut = shape.section().taut();
     double stapleLevel = taut.backStart() + spec.edgeDistance() + taut.out(taut.backStart());

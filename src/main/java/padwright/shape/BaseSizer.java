@@ -1,5 +1,6 @@
 package padwright.shape;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import padwright.design.OutlineShape;
@@ -7,6 +8,8 @@ import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
 import padwright.measure.InputRefused;
 import padwright.measure.Sentence;
 
@@ -68,6 +71,9 @@ public final class BaseSizer {
       require(moved != null && moved.segments().size() == 4, partId);
       return new Outlines.Named(centred(moved), full.names());
     }
+    if (shape instanceof OutlineShape.FreePath) {
+      return free(full, steps, partId);
+    }
     double step = Arrays.stream(steps).max().orElse(0);
     Path moved = Offset.by(full.path(), -step).orElse(null);
     require(moved != null, partId);
@@ -81,6 +87,41 @@ public final class BaseSizer {
           "Give the size of the board itself, or a wider ellipse");
     }
     return new Outlines.Named(moved, Outlines.roundNames(moved));
+  }
+
+  /**
+   * A free outline steps in by what its sides face; one with curves by the largest step all round,
+   * since a curve has to move as far as the sides it runs into.
+   */
+  private static Outlines.Named free(Outlines.Named full, double[] steps, String partId) {
+    List<Segment> segments = full.path().segments();
+    boolean straight = segments.stream().noneMatch(Segment::isArc);
+    double most = Arrays.stream(steps).max().orElse(0);
+    double[] inward = new double[segments.size()];
+    for (int i = 0; i < inward.length; i++) {
+      String facing = Outlines.facing(full.names().get(i), segments.get(i));
+      inward[i] = straight ? -steps[Outlines.SIDES.indexOf(facing)] : -most;
+    }
+    Path moved = Offset.by(full.path(), inward).orElse(null);
+    require(moved != null, partId);
+    List<String> names = new ArrayList<>();
+    for (Segment s : moved.segments()) {
+      names.add(nearestName(full, s.pointAt(0.5)));
+    }
+    return new Outlines.Named(centred(moved), names);
+  }
+
+  private static String nearestName(Outlines.Named of, Vec2 p) {
+    String best = "";
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < of.names().size(); i++) {
+      double away = of.path().segments().get(i).distanceTo(p);
+      if (away < nearest) {
+        nearest = away;
+        best = of.names().get(i);
+      }
+    }
+    return best;
   }
 
   private static Path centred(Path path) {

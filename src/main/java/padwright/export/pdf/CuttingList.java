@@ -52,7 +52,7 @@ final class CuttingList {
     return switch (kind) {
       case BASE, PACKING -> Rounding.DOWN;
       case FOAM -> Rounding.NEAREST;
-      case WADDING, COVER, DUST_COVER -> Rounding.UP;
+      case WADDING, COVER, DUST_COVER, GUSSET -> Rounding.UP;
     };
   }
 

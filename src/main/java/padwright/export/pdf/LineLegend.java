@@ -41,6 +41,7 @@ final class LineLegend implements Panel {
       case RELIEF -> "relief cut";
       case TRIM -> "trim line";
       case FOLD -> "fold";
+      case SEAM -> "seam line";
       case CREASE -> "crease of a pleat";
       case STAPLE -> "staple line";
       case SLIT -> "slit, cut last";

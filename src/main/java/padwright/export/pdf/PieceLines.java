@@ -60,6 +60,7 @@ record PieceLines(
     return switch (kind) {
       case TRIM -> LineStyle.TRIM;
       case FOLD -> LineStyle.FOLD;
+      case SEAM -> LineStyle.SEAM;
       case CREASE -> LineStyle.CREASE;
       case STAPLE -> LineStyle.STAPLE;
       case RELIEF -> LineStyle.RELIEF;

@@ -1,0 +1,94 @@
+package padwright.pattern;
+
+import static padwright.design.Finding.Level.CAUTION;
+import static padwright.design.Finding.Level.NOTE;
+import static padwright.design.Finding.Level.STOP;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.CornerPlan;
+import padwright.cover.CoverPlan;
+import padwright.cover.Gusset;
+import padwright.design.Finding;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad.Treatment;
+
+/** What is to be said where an outline is hollow and the covering has too little length. */
+final class HollowRules {
+  private static final String SOURCE = "surplus beta (s - x), Gauss-Bonnet, negative at a hollow";
+
+  private final PadSpec spec;
+
+  HollowRules(PadSpec spec) {
+    this.spec = spec;
+  }
+
+  List<Finding> of(CoverPlan cover) {
+    List<Finding> findings = new ArrayList<>();
+    if (cover.overlaps()) {
+      findings.add(
+          Finding.plain(
+              "cover-overlaps",
+              STOP,
+              "The covering of two sides would have to be in one place on the flat: the hollow"
+                  + " between them is too narrow for both turn-unders and walls.",
+              "the blank's own outline",
+              "Widen the hollow, take less foam or turn-under, or cover the part in two pieces with"
+                  + " a seam"));
+    }
+    for (CornerPlan c : cover.corners()) {
+      if (c.treatment() == Treatment.GUSSET) {
+        findings.add(
+            Finding.of(
+                "corner-gusset",
+                CAUTION,
+                FindingRules.text(
+                    "%s is hollow: the covering is slit there and opens %.0f at the back; a gusset"
+                        + " has to be sewn in before the cover goes on.",
+                    FindingRules.capital(c.name()), -c.fullnessAtBack()),
+                -c.fullnessAtBack(),
+                0,
+                "mm",
+                SOURCE,
+                FindingRules.text(
+                    "Cut the gusset, sew it with %.0f of allowance at the trim line running out to"
+                        + " nothing at the tip, and try it on an off-cut first",
+                    Gusset.ALLOWANCE)));
+      } else if (c.treatment() == Treatment.CLIPS) {
+        findings.add(stretch(c));
+      }
+    }
+    return findings;
+  }
+
+  private Finding stretch(CornerPlan c) {
+    double gives = Math.min(spec.covering().stretchAlong(), spec.covering().stretchAcross());
+    boolean takes = c.stretchNeeded() <= gives;
+    boolean cannot = Double.isInfinite(c.stretchNeeded());
+    String need =
+        cannot
+            ? "cannot be stretched round it, since the wall is deeper than its radius"
+            : FindingRules.text(
+                "has to stretch %.1f %% along it and gives %.1f %%",
+                100 * c.stretchNeeded(), 100 * gives);
+    return Finding.of(
+        "hollow-stretch",
+        takes ? NOTE : STOP,
+        FindingRules.text(
+            "%s is hollow%s: the covering %s; %d %s the turn-under open.",
+            FindingRules.capital(c.name()),
+            c.radius() > 0 ? FindingRules.text(" with a radius of %.0f", c.radius()) : "",
+            need,
+            c.pleats(),
+            c.pleats() == 1 ? "clip lets" : "clips let"),
+        cannot ? -1 : 100 * c.stretchNeeded(),
+        100 * gives,
+        "%",
+        "(r - x) / (r - s) - 1, arcs about one centre; stretch: "
+            + spec.covering().origin().source(),
+        takes
+            ? "Pull along the curve from its middle to its ends"
+            : "Take a covering that stretches more, a lower pad or a larger radius; or a hollow"
+                + " corner instead of the curve, with a gusset");
+  }
+}
