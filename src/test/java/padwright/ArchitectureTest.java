@@ -68,6 +68,8 @@ class ArchitectureTest {
         "shape",
         "cover",
         "fastening");
+    String drawn = "an outline can be read from a drawing, whatever becomes of it";
+    may("drawing", drawn, "measure", "geometry", "design");
     String jobs = "a job can be read and written without working anything out";
     may("jobfile", jobs, "measure", "json", "geometry", "material", "design");
     may(

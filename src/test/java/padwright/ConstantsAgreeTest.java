@@ -49,6 +49,9 @@ class ConstantsAgreeTest {
           Map.entry("fastening.MountingPlanner#PACKING_CLEAR", "packing-clear"),
           Map.entry("fastening.MountingPlanner#ONE_ROW", "screw-one-row-width"),
           Map.entry("pattern.PadBuild#BEHIND_STAPLE", "staple-behind"),
+          Map.entry("pattern.FitPool#WORTH", "fit-sheet-worth"),
+          Map.entry("pattern.FitCandidate#STEP", "fit-step"),
+          Map.entry("pattern.FitTrial#OFFERED", "fit-error-offered"),
           Map.entry("pattern.PadBuild#CORNER_CLEAR", "staple-corner-free"),
           Map.entry("pattern.FindingRules#FLAP_STRAIN", "flap-strain-worth-a-note"));
 

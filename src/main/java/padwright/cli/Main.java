@@ -20,7 +20,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Main {
   /** In the order they are used at the bench. */
   private static final List<String> COMMANDS =
-      List.of("new", "check", "figures", "draft", "catalogue");
+      List.of("new", "outline", "fit", "check", "figures", "draft", "catalogue");
 
   private static final int WIDTH = 100;
 
@@ -79,6 +79,8 @@ public final class Main {
   private static Object command(String name, Streams streams) {
     return switch (name) {
       case "new" -> new NewCommand(streams);
+      case "outline" -> new OutlineCommand(streams);
+      case "fit" -> new FitCommand(streams);
       case "check" -> new CheckCommand(streams);
       case "figures" -> new FiguresCommand(streams);
       case "draft" -> new DraftCommand(streams);

@@ -1,21 +1,19 @@
 package padwright.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import padwright.design.Assumption;
 import padwright.design.Job;
 import padwright.design.Units;
-import padwright.jobfile.JobSaver;
+import padwright.drawing.DrawnOutline;
 import padwright.jobfile.JobWriter;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
+import padwright.jobfile.StartOutline;
 import padwright.jobfile.Starter;
-import padwright.measure.InputRefused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,7 +31,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Example:",
       "  padwright new forearm-rest --out desk.json",
-      "  padwright new round-stool-top --length 320 --board \"3/4 in\" --out stool.json"
+      "  padwright new round-stool-top --length 320 --board \"3/4 in\" --out stool.json",
+      "  padwright new wall-panel --outline panel.svg --out panel.json"
     })
 final class NewCommand implements Callable<Integer> {
   private final Streams streams;
@@ -42,6 +41,14 @@ final class NewCommand implements Callable<Integer> {
   private String pattern;
 
   @Mixin private StartOptions numbers = new StartOptions();
+
+  @Option(
+      names = "--outline",
+      paramLabel = "DRAWING",
+      description = "An SVG or DXF file: its outline is the board, loops inside it are cut-outs.")
+  private Path outline;
+
+  @Mixin private DrawingOptions drawing = new DrawingOptions();
 
   @Option(
       names = "--out",
@@ -78,37 +85,21 @@ final class NewCommand implements Callable<Integer> {
     }
     ReadyPart ready = starter.part(pattern);
     StartNumbers given = numbers.read();
-    if (numbers.asks(streams.terminal())) {
-      given = new StartQuestions(streams, starter, ready, numbers.units()).ask(given);
-    }
     Units units = numbers.units();
-    Job job = starter.start(pattern, given, units);
-    List<Assumption> taken = starter.taken(pattern, given);
+    Optional<DrawnOutline> drawn = Optional.ofNullable(outline).map(drawing::read);
+    if (numbers.asks(streams.terminal())) {
+      given = new StartQuestions(streams, starter, ready, units, drawn.isPresent()).ask(given);
+    }
+    Optional<StartOutline> start = drawn.map(drawing::start);
+    Job job = starter.start(pattern, given, units, start);
+    List<Assumption> taken = starter.taken(pattern, given, start);
     String text = JobWriter.write(job);
     if (file != null) {
-      save(text);
+      JobOut.save(file, text, replace);
     }
+    drawn.ifPresent(d -> streams.err().print(OutlineWords.report(outline, d)));
     deliver(job, text, taken);
     return ExitStatus.FINE;
-  }
-
-  private void save(String text) throws IOException {
-    if (Files.isDirectory(file)) {
-      throw new FileAlreadyExistsException(file.toString(), null, "a folder has this name");
-    }
-    boolean other =
-        Files.exists(file) && !Files.readString(file, StandardCharsets.UTF_8).equals(text);
-    if (other && !replace) {
-      throw new InputRefused(
-          file.toString(),
-          0,
-          "",
-          "there is another job in this file",
-          "Choose another name, or add --replace; the old one is kept as "
-              + file.getFileName()
-              + JobSaver.PREVIOUS);
-    }
-    JobSaver.save(file, text);
   }
 
   private void deliver(Job job, String text, List<Assumption> taken) throws IOException {

@@ -43,6 +43,7 @@ final class Padwright implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        new CommandLine(spec), "name a command: new, check, figures, draft or catalogue");
+        new CommandLine(spec),
+        "name a command: new, outline, fit, check, figures, draft or catalogue");
   }
 }

@@ -2,11 +2,9 @@ package padwright.cli;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
-import padwright.design.FreeOutline;
 import padwright.design.OutlineShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
-import padwright.geometry.Bounds;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
 import padwright.jobfile.Starter;
@@ -25,19 +23,27 @@ final class StartQuestions {
   private final Streams streams;
   private final ReadyPart ready;
   private final Units units;
+  private final boolean drawn;
   private final WrappedPad pad;
 
-  StartQuestions(Streams streams, Starter starter, ReadyPart ready, Units units) {
+  /**
+   * @param drawn whether the maker gives an outline of their own
+   */
+  StartQuestions(Streams streams, Starter starter, ReadyPart ready, Units units, boolean drawn) {
     this.streams = streams;
     this.ready = ready;
     this.units = units;
+    this.drawn = drawn;
     this.pad = (WrappedPad) starter.start(ready.id(), StartNumbers.none()).parts().get(0);
   }
 
   StartNumbers ask(StartNumbers given) {
-    OptionalDouble length = ask(given.length(), ready.length(), () -> size(true));
+    // The size of an outline drawn by its points cannot be answered with one number.
+    boolean points = drawn || pad.base().outline() instanceof OutlineShape.FreePath;
+    OptionalDouble length =
+        points ? given.length() : ask(given.length(), ready.length(), () -> size(true));
     OptionalDouble width =
-        ready.width().isEmpty()
+        points || ready.width().isEmpty()
             ? given.width()
             : ask(given.width(), ready.width().get(), () -> size(false));
     return new StartNumbers(
@@ -94,10 +100,6 @@ final class StartQuestions {
     }
     if (shape instanceof OutlineShape.Ellipse e) {
       return length ? e.length() : e.width();
-    }
-    if (shape instanceof OutlineShape.FreePath f) {
-      Bounds box = FreeOutline.of(f).path().bounds();
-      return length ? box.width() : box.height();
     }
     return ((OutlineShape.Circle) shape).diameter();
   }

@@ -26,23 +26,34 @@ final class CornerCut {
 
   /**
    * @param stop how far a relief cut stops short of the fold that hides it
-   * @param edge path length of the cut line (trim line, or cut line proper)
+   * @param before path length of the line (trim line, or cut line proper) on the side before
+   * @param after the same on the side after
    */
-  static List<Vec2> line(CornerFrame f, Fold fold, TautPath path, double stop, double edge) {
-    double meet = f.whereHalfSurplusIs(path, stop, edge);
-    if (fold == Fold.NONE || meet >= edge) {
-      return List.of(f.flat(true, edge * f.mitre(), edge));
+  static List<Vec2> line(
+      CornerFrame f, Fold fold, TautPath path, double stop, double before, double after) {
+    double least = Math.min(before, after);
+    double meet = f.whereHalfSurplusIs(path, stop, Math.max(before, after));
+    if (fold == Fold.NONE || meet >= least) {
+      return List.of(f.meet(before, after));
     }
     List<Vec2> points =
-        fold == Fold.DOUBLE ? tipped(f, path, edge) : relieved(f, fold, path, stop, edge, meet);
+        fold == Fold.DOUBLE
+            ? tipped(f, path, before, after)
+            : relieved(f, fold, path, stop, before, after, meet);
     return CornerFrame.straightened(points);
   }
 
   private static List<Vec2> relieved(
-      CornerFrame f, Fold fold, TautPath path, double stop, double edge, double meet) {
+      CornerFrame f,
+      Fold fold,
+      TautPath path,
+      double stop,
+      double before,
+      double after,
+      double meet) {
     boolean acute = f.turn() > Math.PI / 2 + 1e-6;
-    List<Vec2> first = leg(f, true, fold.firstOver() && !acute, path, stop, edge, meet);
-    List<Vec2> second = leg(f, false, !fold.firstOver() && !acute, path, stop, edge, meet);
+    List<Vec2> first = leg(f, true, fold.firstOver() && !acute, path, stop, before, meet);
+    List<Vec2> second = leg(f, false, !fold.firstOver() && !acute, path, stop, after, meet);
     List<Vec2> points = new ArrayList<>(first);
     for (int i = second.size() - 2; i >= 0; i--) {
       points.add(second.get(i));
@@ -93,12 +104,13 @@ final class CornerCut {
    * each crease of the line where the back begins. With an upright wall that is square to the
    * bisector.
    */
-  private static List<Vec2> tipped(CornerFrame f, TautPath path, double edge) {
+  private static List<Vec2> tipped(CornerFrame f, TautPath path, double before, double after) {
     FoldMap map = new FoldMap(f, Fold.DOUBLE, path);
     double back = path.backStart() + PAST_THE_ARRIS;
     double fold = f.fold(path, back);
     List<Vec2> half = new ArrayList<>();
     for (boolean first : new boolean[] {true, false}) {
+      double edge = first ? before : after;
       Vec2 onBisector = map.mirroredAboutCrease(first, f.flat(first, fold, back));
       Vec2 along = map.mirroredAboutCrease(first, f.flat(first, fold + 1, back)).minus(onBisector);
       double past = f.past(first, onBisector);

@@ -36,6 +36,15 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
         : apex.along(after, -past).along(after.right(), s);
   }
 
+  /** Where a line so far out from the side before meets one so far out from the side after. */
+  Vec2 meet(double outBefore, double outAfter) {
+    if (outBefore == outAfter) {
+      return flat(true, outBefore * mitre, outBefore);
+    }
+    double past = (outAfter - outBefore * Math.cos(turn)) / Math.sin(turn);
+    return flat(true, past, outBefore);
+  }
+
   /** How far a flat point lies past the corner, seen from one of its sides. */
   double past(boolean first, Vec2 p) {
     Vec2 v = p.minus(apex);

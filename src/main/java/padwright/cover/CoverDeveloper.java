@@ -12,6 +12,7 @@ import padwright.geometry.Path;
 import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.shape.EdgeEnds;
 import padwright.shape.Outlines;
 import padwright.shape.PadShape;
 import padwright.shape.TautPath;
@@ -32,6 +33,7 @@ public final class CoverDeveloper {
 
   private final PadShape shape;
   private final TautPath path;
+  private final EdgeEnds ends;
   private final boolean convex;
   private final Path outline;
   private final List<String> names;
@@ -64,22 +66,41 @@ public final class CoverDeveloper {
             : HollowCorners.sharpened(shape.outline(), shape.sideNames(), path.developed());
     outline = named.path();
     names = named.names();
-    sites = CornerSite.of(outline, names);
+    ends = shape.ends();
+    // At the end of an uncovered side nothing is folded: the strip beside it just ends there.
+    sites =
+        CornerSite.of(outline, names).stream()
+            .filter(s -> !s.sharp() || s.over().stream().noneMatch(n -> ends.of(n).bare()))
+            .toList();
     double length = shape.length();
     double width = shape.width();
     chooser =
         new CornerChooser(
             kind, front, Math.min(length, width), length != width, path, ease, pleatDepth);
-    String ends = length > width ? "left right" : length < width ? "front back" : "";
+    String endSides = length > width ? "left right" : length < width ? "front back" : "";
     choices = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
       Treatment asked =
           treatments.size() == 1
               ? treatments.get(0)
               : treatments.get(Math.floorMod(order(sites.get(i)), treatments.size()));
-      choices.add(chooser.choose(sites.get(i), asked, ends));
+      choices.add(
+          bare(sites.get(i))
+              ? new CornerChoice(Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", "")
+              : chooser.choose(sites.get(i), asked, endSides));
     }
     skeleton = new SkeletonBuilder(outline, names, sites, choices, front).build();
+  }
+
+  /** Whether a rounding belongs to a side that is not covered. */
+  private boolean bare(CornerSite site) {
+    return !site.sharp() && ends.of(names.get(site.first())).bare();
+  }
+
+  /** Path length of the trim line along a segment, and of the cut line with the grip. */
+  private double edge(int i, double grip) {
+    EdgeEnds.EdgeEnd end = ends.of(names.get(i));
+    return end.level(path) + (end.turned() ? grip : 0);
   }
 
   private static int order(CornerSite site) {
@@ -119,20 +140,21 @@ public final class CoverDeveloper {
     List<Double> perSide = new ArrayList<>();
     List<Double> turnUnder = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      perSide.add(d);
-      turnUnder.add(-path.neutral().end().x());
+      EdgeEnds.EdgeEnd end = ends.of(shape.sideNames().get(i));
+      perSide.add(end.level(path));
+      turnUnder.add(end.turnUnder());
     }
     List<CornerPlan> corners = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
       corners.add(corner(i));
     }
-    Path trim = line(d);
-    Path cut = line(d + grip);
+    Path trim = line(0);
+    Path cut = line(grip);
     boolean overlaps = overlaps(trim) || overlaps(cut);
     if (overlaps) {
       // Only the outside of the blank can be drawn; the finding says that it cannot be made so.
-      trim = plain(d);
-      cut = plain(d + grip);
+      trim = plain(0);
+      cut = plain(grip);
     }
     List<Gusset> gussets = new ArrayList<>();
     List<Path> clips = new ArrayList<>();
@@ -158,8 +180,12 @@ public final class CoverDeveloper {
   }
 
   /** The outline moved out, without any cut. */
-  private Path plain(double edge) {
-    return Offset.by(outline, edge).orElse(outline);
+  private Path plain(double grip) {
+    double[] each = new double[names.size()];
+    for (int i = 0; i < each.length; i++) {
+      each[i] = Math.max(0, edge(i, grip));
+    }
+    return Offset.by(outline, each).orElse(outline);
   }
 
   /** The clips of a hollow curve: from past the arris to the cut line. */
@@ -199,15 +225,17 @@ public final class CoverDeveloper {
     return outline.segments().stream().allMatch(s -> s.distanceTo(p) >= arris);
   }
 
-  /** The closed line at path length {@code edge} beyond the outline, with its relief cuts. */
-  public Path line(double edge) {
+  /** The closed trim line, or the cut line the grip beyond it, with its relief cuts. */
+  public Path line(double grip) {
     List<Segment> segments = outline.segments();
     int n = segments.size();
     List<List<Vec2>> joints = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      List<Vec2> joint = joint(i, edge);
-      joint = cutShort(joint, segments.get(i), edge, false);
-      joints.add(cutShort(joint, segments.get((i + 1) % n), edge, true));
+      double before = edge(i, grip);
+      double after = edge((i + 1) % n, grip);
+      List<Vec2> joint = joint(i, before, after);
+      joint = cutShort(joint, segments.get(i), before, false);
+      joints.add(cutShort(joint, segments.get((i + 1) % n), after, true));
     }
     List<Segment> out = new ArrayList<>();
     for (int i = 0; i < n; i++) {
@@ -215,7 +243,7 @@ public final class CoverDeveloper {
       List<Vec2> from = joints.get((i + n - 1) % n);
       List<Vec2> to = joints.get(i);
       if (s.isArc()) {
-        arc(out, i, edge, joints);
+        arc(out, i, edge(i, grip), joints);
       } else {
         add(out, from.get(from.size() - 1), to.get(0));
       }
@@ -307,35 +335,46 @@ public final class CoverDeveloper {
   }
 
   /** The points of the cut line between segment i and the next. */
-  private List<Vec2> joint(int i, double edge) {
+  private List<Vec2> joint(int i, double before, double after) {
     Segment s = outline.segments().get(i);
     Segment next = outline.segments().get((i + 1) % outline.segments().size());
     Vec2 u = s.directionAt(1);
     Vec2 v = next.directionAt(0);
     double turn = Math.atan2(u.cross(v), u.dot(v));
     if (Math.abs(turn) <= Offset.SMOOTH) {
-      return List.of(s.end().along(u.right(), edge));
+      return step(s.end(), u, v, before, after);
     }
     CornerFrame f = CornerFrame.of(s.end(), u, v);
     if (turn < 0) {
-      return List.of(hollowJoint(s, next, f, edge));
+      return hollowJoint(s, next, f, before, after);
     }
     for (int k = 0; k < sites.size(); k++) {
       if (sites.get(k).sharp() && sites.get(k).first() == i) {
-        return CornerCut.line(f, choices.get(k).fold(), path, reliefStop, edge);
+        return CornerCut.line(f, choices.get(k).fold(), path, reliefStop, before, after);
       }
     }
-    return List.of(f.flat(true, edge * f.mitre(), edge));
+    return turn < CornerSite.CORNER && before != after
+        ? step(s.end(), u, v, before, after)
+        : List.of(f.meet(before, after));
+  }
+
+  /** Where the covering's end changes along a smooth edge the line steps, square to the edge. */
+  private static List<Vec2> step(Vec2 at, Vec2 u, Vec2 v, double before, double after) {
+    Vec2 first = at.along(u.right(), before);
+    return before == after ? List.of(first) : List.of(first, at.along(v.right(), after));
   }
 
   /** Where the lines of two sides cross short of a hollow corner. */
-  private static Vec2 hollowJoint(Segment a, Segment b, CornerFrame f, double edge) {
-    Vec2 straight = f.flat(true, edge * f.mitre(), edge);
-    Vec2 best = straight;
+  private static List<Vec2> hollowJoint(
+      Segment a, Segment b, CornerFrame f, double before, double after) {
+    if (-f.turn() < CornerSite.CORNER && before != after) {
+      return step(f.apex(), f.before(), f.after(), before, after);
+    }
+    Vec2 best = f.meet(before, after);
     if (a.isArc() || b.isArc()) {
       double nearest = Double.POSITIVE_INFINITY;
-      for (Segment p : moved(a, edge)) {
-        for (Segment q : moved(b, edge)) {
+      for (Segment p : moved(a, before)) {
+        for (Segment q : moved(b, after)) {
           for (Vec2 at : Intersections.between(p, q)) {
             if (at.distance(f.apex()) < nearest) {
               nearest = at.distance(f.apex());
@@ -345,7 +384,7 @@ public final class CoverDeveloper {
         }
       }
     }
-    return best;
+    return List.of(best);
   }
 
   private static List<Segment> moved(Segment s, double edge) {

@@ -13,6 +13,7 @@ import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.measure.Sentence;
+import padwright.shape.EdgeEnds;
 import padwright.shape.TautPath;
 
 /**
@@ -54,6 +55,7 @@ public final class WrapProof {
   private final TautPath path;
   private final List<Gusset> gussets;
   private final List<Path> clips;
+  private final EdgeEnds ends;
   private final List<Double> breaks;
   private double bare;
   private double leastTurnUnder = Double.POSITIVE_INFINITY;
@@ -61,14 +63,22 @@ public final class WrapProof {
   private double worstEase;
 
   private double worstStretch;
+  private double worstShort = Double.NEGATIVE_INFINITY;
+  private double shortOf;
 
   private WrapProof(
-      List<Vec2> cut, Skeleton skeleton, TautPath path, List<Gusset> gussets, List<Path> clips) {
+      List<Vec2> cut,
+      Skeleton skeleton,
+      TautPath path,
+      List<Gusset> gussets,
+      List<Path> clips,
+      EdgeEnds ends) {
     this.cut = cut;
     this.skeleton = skeleton;
     this.path = path;
     this.gussets = gussets;
     this.clips = clips;
+    this.ends = ends;
     this.breaks = path.breaks(PER_ARC);
   }
 
@@ -82,7 +92,8 @@ public final class WrapProof {
    */
   public static WrapReport check(
       List<Vec2> cut, Skeleton skeleton, TautPath path, double turnUnder, double flapStrain) {
-    return check(cut, skeleton, path, List.of(), List.of(), turnUnder, flapStrain);
+    EdgeEnds ends = EdgeEnds.all(turnUnder);
+    return check(cut, skeleton, path, List.of(), List.of(), ends, flapStrain);
   }
 
   /**
@@ -90,6 +101,7 @@ public final class WrapProof {
    *
    * @param gussets in the order of the hollow corners along the skeleton
    * @param clips cuts in the turn-under along hollow curves
+   * @param ends what each side is to have
    */
   public static WrapReport check(
       List<Vec2> cut,
@@ -97,11 +109,11 @@ public final class WrapProof {
       TautPath path,
       List<Gusset> gussets,
       List<Path> clips,
-      double turnUnder,
+      EdgeEnds ends,
       double flapStrain) {
-    WrapProof proof = new WrapProof(cut, skeleton, path, gussets, clips);
+    WrapProof proof = new WrapProof(cut, skeleton, path, gussets, clips, ends);
     proof.run();
-    return proof.report(turnUnder, flapStrain);
+    return proof.report(flapStrain);
   }
 
   private void run() {
@@ -109,6 +121,9 @@ public final class WrapProof {
     Map<Integer, List<Sweep>> rounded = new TreeMap<>();
     for (int i = 0; i < skeleton.elements().size(); i++) {
       Element e = skeleton.elements().get(i);
+      if (ends.of(e.name()).bare()) {
+        continue;
+      }
       if (e instanceof Side side) {
         strip(i, side);
       } else if (e instanceof Sweep sweep && sweep.hollow()) {
@@ -120,7 +135,7 @@ public final class WrapProof {
         gusset(i);
       } else if (e.after() != Fold.NONE) {
         corner(skeleton.frame(i), e.after());
-      } else {
+      } else if (!ends.of(e.name()).bare() && !ends.of(skeleton.next(i).name()).bare()) {
         joint(i);
       }
     }
@@ -189,8 +204,11 @@ public final class WrapProof {
       bare += 2 * shortArea(open, piece.half());
     }
     double reach = piece.half().stream().mapToDouble(Vec2::y).max().orElse(0);
-    leastTurnUnder =
-        Math.min(leastTurnUnder, reach - path.backStart() - path.out(path.backStart()));
+    // It ends where the trim line of the sides beside it does, or is glued with them.
+    if (ends.of(skeleton.elements().get(i).name()).turned()) {
+      leastTurnUnder =
+          Math.min(leastTurnUnder, reach - path.backStart() - path.out(path.backStart()));
+    }
   }
 
   private Gusset gussetAfter(int i) {
@@ -232,12 +250,32 @@ public final class WrapProof {
     double before = mitreBefore(index);
     double after = mitreAfter(index);
     List<Vec2> near = ownSide(index, nearStrip(side, before, after));
+    double covered = ends.of(side.name()).turned() ? path.backStart() : path.wallEnd();
     for (int k = 0; k + 1 < breaks.size(); k++) {
       double s0 = breaks.get(k);
       double s1 = breaks.get(k + 1);
+      if (s1 > covered + SLACK) {
+        break;
+      }
       bare += shortArea(ownSide(index, band(side, before, after, s0, s1)), near);
     }
-    turnUnder(index, side, out, along, before, after);
+    if (ends.of(side.name()).turned()) {
+      reaches(side.name(), turnUnder(index, side, out, along, before, after));
+    }
+  }
+
+  /** Notes the least covering on the back of a side. */
+  private void reaches(String side, double least) {
+    if (Double.isInfinite(least)) {
+      // No edge was met: the mitres beside a narrow facet meet before the covering ends.
+      return;
+    }
+    leastTurnUnder = Math.min(leastTurnUnder, least);
+    double wanted = ends.of(side).turnUnder();
+    if (wanted - least > worstShort) {
+      worstShort = wanted - least;
+      shortOf = wanted;
+    }
   }
 
   /** What of a strip's flat lies on its own side of the seams at hollow corners beside it. */
@@ -350,10 +388,12 @@ public final class WrapProof {
    * The shortest covering on the back of a side: the nearest that the cut line comes to where the
    * back begins, between the mitres of the back.
    */
-  private void turnUnder(int index, Side side, Vec2 out, Vec2 along, double before, double after) {
+  private double turnUnder(
+      int index, Side side, Vec2 out, Vec2 along, double before, double after) {
     double back = path.backStart();
     double x0 = path.out(back);
     List<Vec2> cut = ownSide(index, this.cut);
+    double shortest = Double.POSITIVE_INFINITY;
     // The seam of a hollow corner is no end of the turn-under: the gusset goes on from there.
     before = Math.max(0, before);
     after = Math.max(0, after);
@@ -377,9 +417,10 @@ public final class WrapProof {
           mitred(side.length() - tb, sb, after, back, x0));
       if (span[1] - span[0] > 1e-9) {
         double s = Math.min(sa + (sb - sa) * span[0], sa + (sb - sa) * span[1]);
-        leastTurnUnder = Math.min(leastTurnUnder, s - back - x0);
+        shortest = Math.min(shortest, s - back - x0);
       }
     }
+    return shortest;
   }
 
   private boolean alongSeam(int i, Vec2 a, Vec2 b) {
@@ -444,7 +485,7 @@ public final class WrapProof {
   /** The rounded stretches of one corner, over which the covering is eased. */
   private void sweeps(List<Sweep> sweeps) {
     List<SweepCover> covers = sweeps.stream().map(this::sweepCover).toList();
-    double need = path.backStart();
+    double need = needed(sweeps.get(0).name());
     for (int i = 0; i < sweeps.size(); i++) {
       Sweep sweep = sweeps.get(i);
       double reach = covers.get(i).leastReach();
@@ -454,8 +495,15 @@ public final class WrapProof {
       double end = Math.max(-sweep.radius(), path.out(need));
       worstEase = Math.max(worstEase, (need - end) / (sweep.radius() + need));
     }
-    double reach = SweepCover.closedReach(covers, path);
-    leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
+    String name = sweeps.get(0).name();
+    if (ends.of(name).turned()) {
+      reaches(name, SweepCover.closedReach(covers, path) - need - path.out(need));
+    }
+  }
+
+  /** Path length down to which a side has to be covered whatever lies on the back. */
+  private double needed(String side) {
+    return ends.of(side).turned() ? path.backStart() : path.wallEnd();
   }
 
   private SweepCover sweepCover(Sweep sweep) {
@@ -466,23 +514,27 @@ public final class WrapProof {
 
   /** A hollow stretch, along which the covering is stretched. */
   private void hollow(Sweep sweep) {
-    double need = path.backStart();
+    double need = needed(sweep.name());
     double reach = sweepCover(sweep).leastReach();
     if (reach < need - SLACK) {
       bare += (need - reach) * -sweep.turn() * sweep.radius();
     }
-    leastTurnUnder = Math.min(leastTurnUnder, reach - need - path.out(need));
+    if (ends.of(sweep.name()).turned()) {
+      reaches(sweep.name(), reach - need - path.out(need));
+    }
     double flat = sweep.radius() - need;
     double strain =
         flat <= 0 ? Double.POSITIVE_INFINITY : (sweep.radius() - path.out(need)) / flat - 1;
     worstStretch = Math.max(worstStretch, strain);
   }
 
-  private WrapReport report(double turnUnder, double flapStrain) {
+  private WrapReport report(double flapStrain) {
     List<String> failures = new ArrayList<>();
     if (Double.isInfinite(leastTurnUnder)) {
       // No edge of the cover was met over the back: there is none to lie there.
       leastTurnUnder = 0;
+      worstShort = ends.deepest();
+      shortOf = worstShort;
     }
     if (bare > BARE) {
       failures.add(Sentence.of("%.0f mm2 of face or sides is bare", bare));
@@ -493,16 +545,17 @@ public final class WrapProof {
               "a raw edge on a wall lies %.1f mm from the fold that hides it, under %.0f",
               leastHiding, HIDING));
     }
-    if (leastTurnUnder < turnUnder - SHORTFALL - SLACK) {
+    if (worstShort > SHORTFALL + SLACK) {
       failures.add(
           Sentence.of(
               "the turn-under is %.1f mm somewhere, more than %.0f short of %.1f",
-              leastTurnUnder, SHORTFALL, turnUnder));
+              shortOf - worstShort, SHORTFALL, shortOf));
     }
     return new WrapReport(
         failures.isEmpty(),
         bare > BARE ? bare : 0,
         leastTurnUnder,
+        worstShort,
         leastHiding,
         worstEase,
         worstStretch,

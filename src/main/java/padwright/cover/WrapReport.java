@@ -8,6 +8,7 @@ import java.util.List;
  * @param proved nothing failed
  * @param bareArea of face and sides left bare, mm2
  * @param leastTurnUnder shortest covering on the back, mm
+ * @param worstShort most that the turn-under of any side falls short of what it is to have, mm
  * @param leastHiding least distance on a wall of a raw edge from the fold that hides it, mm;
  *     infinite where no raw edge lies on a wall
  * @param worstEase largest part of its length that covering is eased by, a fraction
@@ -20,6 +21,7 @@ public record WrapReport(
     boolean proved,
     double bareArea,
     double leastTurnUnder,
+    double worstShort,
     double leastHiding,
     double worstEase,
     double worstStretch,

@@ -72,7 +72,7 @@ public final class MountingPlanner {
     double d = screw.get().shank();
     List<Hole> holes = new ArrayList<>();
     if (!Offset.convex(shape.outline())) {
-      holes.addAll(SpreadPlaces.in(shape.outline(), spec.turnUnder() + PACKING_CLEAR, d));
+      holes.addAll(SpreadPlaces.in(shape.outline(), shape.ends().deepest() + PACKING_CLEAR, d));
       defaults.note("host.positions", holes.size() + " screws", "set out apart", Status.OWN);
       return holes;
     }
@@ -126,7 +126,7 @@ public final class MountingPlanner {
   public Mounting plan(Optional<Screw> screw, List<Hole> positions, double standOff) {
     Optional<Path> packing =
         standOff > 0
-            ? Offset.by(shape.outline(), -(spec.turnUnder() + PACKING_CLEAR))
+            ? Offset.by(shape.outline(), -(shape.ends().deepest() + PACKING_CLEAR))
             : Optional.empty();
     OptionalDouble length = OptionalDouble.empty();
     if (screw.isPresent()) {

@@ -2,6 +2,7 @@ package padwright.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import padwright.cover.CornerPlan;
 import padwright.design.WrappedPad.Side;
 import padwright.geometry.Offset;
@@ -40,6 +41,7 @@ final class StapleLine {
   private final double crown;
   private final List<CornerPlan> corners;
   private final Side seen;
+  private final Predicate<String> stapled;
 
   StapleLine(
       Path outline,
@@ -49,7 +51,8 @@ final class StapleLine {
       double cornerClear,
       double crown,
       List<CornerPlan> corners,
-      Side seen) {
+      Side seen,
+      Predicate<String> stapled) {
     this.outline = outline;
     this.convex = Offset.convex(outline);
     this.inside = outline.flattened(FLAT);
@@ -60,6 +63,7 @@ final class StapleLine {
     this.crown = crown;
     this.corners = corners;
     this.seen = seen;
+    this.stapled = stapled;
   }
 
   /**
@@ -83,13 +87,13 @@ final class StapleLine {
     List<Place> made = new ArrayList<>();
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
-      if (!s.isArc()) {
+      if (!s.isArc() && stapled.test(names.get(i))) {
         side(places, made, i);
       }
     }
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
-      if (s.isArc() && inner(s) >= SMALL_CURVE) {
+      if (s.isArc() && inner(s) >= SMALL_CURVE && stapled.test(names.get(i))) {
         curve(places, s, names.get(i));
       }
     }
@@ -118,6 +122,9 @@ final class StapleLine {
           && names.get(i).equals(corner.over())
           && (starts(s, corner) || ends(s, corner))) {
         double t = alongFold(s, corner);
+        if (!stapled.test(names.get(i))) {
+          return;
+        }
         Place place = on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true);
         if (Polygons.contains(inside, place.at())) {
           places.add(place);

@@ -79,7 +79,8 @@ public final class StaplePlanner {
                 spec.cornerClear(),
                 spec.staple().crown(),
                 corners,
-                front)
+                front,
+                shape.ends().stapled())
             .places();
     boolean round = StapleLine.isRim(corners);
     List<Place> kept = kept(places, clear);

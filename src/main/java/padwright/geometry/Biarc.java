@@ -6,7 +6,7 @@ import java.util.List;
  * Two arcs from one point and direction to another that share a tangent where they meet; of the
  * many such pairs the one with equal tangent lengths (the usual biarc).
  */
-final class Biarc {
+public final class Biarc {
   /** Directions nearer than this to parallel leave no square root to take. */
   private static final double PARALLEL = 1e-12;
 
@@ -16,7 +16,7 @@ final class Biarc {
    * @param tp unit direction of travel at p
    * @param tq the same at q
    */
-  static List<Segment> between(Vec2 p, Vec2 tp, Vec2 q, Vec2 tq) {
+  public static List<Segment> between(Vec2 p, Vec2 tp, Vec2 q, Vec2 tq) {
     Vec2 v = q.minus(p);
     Vec2 t = tp.plus(tq);
     double bend = 2 * (1 - tp.dot(tq));

@@ -12,9 +12,13 @@ import java.util.Optional;
  *
  * <p>A sweep along x over the segments' boxes, sorted by their left sides: only segments whose
  * boxes share a point are looked at, so that some thousand segments take a few milliseconds. A
- * segment without length is taken for a point of the segments beside it.
+ * segment without length, or one so short that its neighbours nearly touch over it, is taken for a
+ * point.
  */
 public final class Crossings {
+  /** A piece to this length, mm, is a point: over it, its neighbours would seem to touch. */
+  private static final double POINT = 10 * Intersections.TOUCH;
+
   private Crossings() {}
 
   /**
@@ -44,11 +48,15 @@ public final class Crossings {
     List<Boxed> list = new ArrayList<>();
     for (int i = 0; i < of.segments().size(); i++) {
       Segment s = of.segments().get(i);
-      if (s.chord() > 0) {
+      if (!isPoint(s)) {
         list.add(new Boxed(path, i, s, s.bounds().grown(Intersections.TOUCH)));
       }
     }
     return list;
+  }
+
+  private static boolean isPoint(Segment s) {
+    return s.chord() <= POINT;
   }
 
   private static Optional<Crossing> sweep(List<Boxed> all, Path path, boolean two) {
@@ -100,11 +108,16 @@ public final class Crossings {
     }
     Vec2 joint = after ? a.segment().end() : a.segment().start();
     List<Vec2> points = new ArrayList<>(Intersections.besides(a.segment(), b.segment(), joint));
-    if (after && before) {
-      // Two segments make the whole path: they share both joints.
-      points.removeIf(p -> p.distance(a.segment().start()) <= Intersections.TOUCH);
-    }
+    points.removeIf(p -> after && nearJoint(p, a.segment().end(), b.segment().start()));
+    // Where two segments make the whole path they share both joints.
+    points.removeIf(p -> before && nearJoint(p, a.segment().start(), b.segment().end()));
     return points;
+  }
+
+  /** Whether a point is where two neighbours meet, the points between them counted in. */
+  private static boolean nearJoint(Vec2 p, Vec2 one, Vec2 other) {
+    double reach = 2 * (one.distance(other) + Intersections.TOUCH);
+    return p.distance(one) <= reach;
   }
 
   /** Whether the path goes on from one segment to the other, through none but points. */
@@ -122,7 +135,7 @@ public final class Crossings {
       if (i == to) {
         return true;
       }
-    } while (i != from && path.segments().get(i).chord() == 0);
+    } while (i != from && isPoint(path.segments().get(i)));
     return false;
   }
 }

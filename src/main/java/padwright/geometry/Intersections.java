@@ -29,6 +29,9 @@ public final class Intersections {
    * the shared stretch and its middle. Both must have a length.
    */
   public static List<Vec2> between(Segment a, Segment b) {
+    if (apart(a, b) || apart(b, a)) {
+      return List.of();
+    }
     List<Vec2> found = new ArrayList<>(4);
     ends(a, b, found);
     ends(b, a, found);
@@ -40,6 +43,21 @@ public final class Intersections {
       addIfOnBoth(p, a, b, found);
     }
     return found;
+  }
+
+  /** Whether two lines are told apart at a glance: one lies wholly on one side of the other. */
+  private static boolean apart(Segment line, Segment other) {
+    if (line.isArc() || other.isArc()) {
+      return false;
+    }
+    double dx = line.end().x() - line.start().x();
+    double dy = line.end().y() - line.start().y();
+    double start =
+        dx * (other.start().y() - line.start().y()) - dy * (other.start().x() - line.start().x());
+    double end =
+        dx * (other.end().y() - line.start().y()) - dy * (other.end().x() - line.start().x());
+    double touch = 2 * TOUCH * (Math.abs(dx) + Math.abs(dy));
+    return start > touch && end > touch || start < -touch && end < -touch;
   }
 
   /**

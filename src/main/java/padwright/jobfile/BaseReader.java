@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import padwright.design.OutlineShape;
 import padwright.design.OutlineShape.Circle;
 import padwright.design.OutlineShape.Ellipse;
@@ -16,6 +17,7 @@ import padwright.design.WrappedPad.Hole;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.SizeMeaning;
+import padwright.geometry.Vec2;
 import padwright.json.Node;
 import padwright.material.Board;
 
@@ -56,8 +58,8 @@ final class BaseReader {
         holes(node, "holes", outline, lengths));
   }
 
-  private OutlineShape outline(Node node) {
-    String shape = Fields.single(node, "rectangle", "trapezoid", "circle", "ellipse");
+  OutlineShape outline(Node node) {
+    String shape = Fields.single(node, "rectangle", "trapezoid", "circle", "ellipse", "path");
     Node given = node.require(shape);
     return switch (shape) {
       case "rectangle" -> rectangle(given);
@@ -69,6 +71,7 @@ final class BaseReader {
         given.requireObject("diameter");
         yield new Circle(side(given, "diameter"));
       }
+      case "path" -> new PathReader(lengths).path(given);
       default -> {
         given.requireObject("length", "width");
         yield new Ellipse(side(given, "length"), side(given, "width"));
@@ -190,12 +193,13 @@ final class BaseReader {
   /** Holes in the base, or screw positions: round places that must lie on it. */
   static List<Hole> holes(Node node, String field, OutlineShape outline, Lengths lengths) {
     double reach = Math.max(Outlines.length(outline), Outlines.width(outline)) / 2;
+    Predicate<Vec2> inside = Outlines.inside(outline);
     List<Hole> holes = new ArrayList<>();
     for (Node hole : Fields.list(node, field, Limits.MOST_HOLES)) {
       hole.requireObject("x", "y", "diameter");
       double x = lengths.mm(hole.require("x"), -reach, reach);
       double y = lengths.mm(hole.require("y"), -reach, reach);
-      if (!Outlines.contains(outline, x, y)) {
+      if (!inside.test(new Vec2(x, y))) {
         throw hole.refuse(
             hole.require("x").shown()
                 + ", "

@@ -21,6 +21,9 @@ final class FixingReader {
   private static final Set<Treatment> CORNER_FOLDS =
       EnumSet.of(Treatment.SINGLE_PLEAT, Treatment.DOUBLE_PLEAT, Treatment.MITRED_END);
 
+  /** Ways for a hollow corner or curve; of all outlines only a free one can have it. */
+  private static final Set<Treatment> HOLLOW = EnumSet.of(Treatment.GUSSET, Treatment.CLIPS);
+
   private final Rows rows;
   private final Lengths lengths;
 
@@ -61,11 +64,17 @@ final class FixingReader {
               each.get().excerpt() + ": a round outline has no corners to tell apart",
               "Write \"treatment\" with \"auto\", \"eased\", \"pleats\" or \"notches\"");
     }
-    return each.get().array(4, 4).stream().map(n -> treatment(n, outline)).toList();
+    int corners = Outlines.corners(outline);
+    return each.get().array(corners, corners).stream().map(n -> treatment(n, outline)).toList();
   }
 
   private static Treatment treatment(Node node, OutlineShape outline) {
     Treatment treatment = Words.TREATMENT.read(node);
+    if (HOLLOW.contains(treatment) && !(outline instanceof OutlineShape.FreePath)) {
+      throw node.refuse(
+          node.shown() + " is for a hollow corner or curve, and this outline has none",
+          "Use \"auto\", or draw the outline as a \"path\"");
+    }
     if (Outlines.round(outline) && CORNER_FOLDS.contains(treatment)) {
       throw node.refuse(
           node.shown() + " needs a corner, and a round outline has none",

@@ -62,10 +62,14 @@ final class Lengths {
 
   /** A length for a message, in the job's units, rounded to the third digit. */
   String shown(double mm) {
-    BigDecimal n =
-        BigDecimal.valueOf(mm)
-            .divide(unit.millimetres(), SHOWN_DIGITS, RoundingMode.HALF_UP)
-            .stripTrailingZeros();
-    return n.toPlainString() + " " + unit.mark();
+    return plain(mm) + " " + unit.mark();
+  }
+
+  /** The same without the unit. */
+  String plain(double mm) {
+    return BigDecimal.valueOf(mm)
+        .divide(unit.millimetres(), SHOWN_DIGITS, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

@@ -27,6 +27,27 @@ final class Limits {
   /** A smaller corner radius than this cannot be sawn or sanded on purpose; 0 is a sharp corner. */
   static final double LEAST_RADIUS = 0.1;
 
+  /** More points than any drawn outline of a pad needs; keeps a hostile file from taking long. */
+  static final int MOST_POINTS = 2_000;
+
+  /** Arcs and lines that the curves of one outline may come to. */
+  static final int MOST_PIECES = 20_000;
+
+  /** Points of an outline nearer than this are one: a tenth of what a knife can follow. */
+  static final double NEAREST_POINTS = 0.01;
+
+  /** Flatter than this, an arc over 10 m leaves its chord by less than 0.05 mm. */
+  static final double LEAST_BULGE = 1e-5;
+
+  /** All but a whole circle: what is left open is 2 degrees of the turn. */
+  static final double MOST_BULGE = 100;
+
+  /** A free outline that holds less than this, mm2, has no room for anything. */
+  static final double LEAST_AREA = LEAST_OUTLINE * LEAST_OUTLINE;
+
+  static final int MOST_CUT_OUTS = 50;
+  static final int MOST_RUNS = 200;
+
   static final double LEAST_WADDING = 0.05;
   static final double MOST_WADDING = 100;
 
@@ -77,4 +98,9 @@ final class Limits {
   static final double ROUNDING = 1e-9;
 
   private Limits() {}
+
+  /** How far foam may be stepped back, so that some of it is left. */
+  static double mostStep(double shorterSide) {
+    return shorterSide / 2 - LEAST_OUTLINE / 2;
+  }
 }

@@ -6,12 +6,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import padwright.design.EdgeShape;
+import padwright.design.OutlineShape;
 import padwright.design.PaddedPart;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Base;
 import padwright.design.WrappedPad.Cover;
+import padwright.design.WrappedPad.Fittings;
 import padwright.design.WrappedPad.FoamLayer;
 import padwright.design.WrappedPad.Kind;
+import padwright.design.WrappedPad.Run;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.WaddingLayer;
 import padwright.json.Node;
@@ -49,7 +52,9 @@ final class PartReader {
         "corners",
         "staples",
         "host",
-        "dustCover");
+        "dustCover",
+        "runs",
+        "fittings");
     checkBuild(part.require("build"));
     Base base = bases.base(part.require("base"));
     List<FoamLayer> foam = foam(part.require("foam"), base);
@@ -71,7 +76,16 @@ final class PartReader {
         fixings.corners(part.get("corners"), base.outline()),
         fixings.staples(part.get("staples"), base.outline()),
         fixings.host(part.get("host"), base.outline()),
-        fixings.dustCover(part.get("dustCover"), base.outline()));
+        fixings.dustCover(part.get("dustCover"), base.outline()),
+        runs(part, base.outline(), foamHeight),
+        part.get("fittings")
+            .map(n -> new FittingReader(bases, lengths).fittings(n, base.outline()))
+            .orElse(Fittings.none()));
+  }
+
+  private List<Run> runs(Node part, OutlineShape outline, double foamHeight) {
+    double across = Outlines.shorterSide(outline);
+    return new RunReader(lengths, outline, across, n -> edge(n, foamHeight, across)).runs(part);
   }
 
   private static String id(Node node) {
@@ -93,7 +107,7 @@ final class PartReader {
 
   private List<FoamLayer> foam(Node list, Base base) {
     List<FoamLayer> layers = new ArrayList<>();
-    double most = Outlines.shorterSide(base.outline()) / 2 - Limits.LEAST_OUTLINE / 2;
+    double most = Limits.mostStep(Outlines.shorterSide(base.outline()));
     for (Node layer : list.array(1, Limits.MOST_LAYERS)) {
       layer.requireObject("foam", "thickness", "overhang");
       layers.add(

@@ -10,6 +10,9 @@ import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
 import padwright.design.OutlineShape.Circle;
 import padwright.design.OutlineShape.Ellipse;
+import padwright.design.OutlineShape.FreePath;
+import padwright.design.OutlineShape.Leg;
+import padwright.design.OutlineShape.Point;
 import padwright.design.OutlineShape.Rectangle;
 import padwright.design.OutlineShape.Trapezoid;
 import padwright.design.Units;
@@ -28,6 +31,7 @@ import padwright.design.WrappedPad.SizeMeaning;
 import padwright.design.WrappedPad.Staples;
 import padwright.design.WrappedPad.Treatment;
 import padwright.design.WrappedPad.WaddingLayer;
+import padwright.geometry.Vec2;
 
 /** Turns one part into maps and lists, the mirror of {@link PartReader}. */
 final class PartWriter {
@@ -61,6 +65,7 @@ final class PartWriter {
       m.put("host", host(pad.host()));
     }
     m.put("dustCover", dustCover(pad.dustCover()));
+    new RunWriter(this).put(m, pad);
     return m;
   }
 
@@ -89,7 +94,10 @@ final class PartWriter {
     return m;
   }
 
-  private Map<String, Object> outline(OutlineShape shape) {
+  Map<String, Object> outline(OutlineShape shape) {
+    if (shape instanceof FreePath f) {
+      return Map.of("path", f.points().stream().map(this::point).toList());
+    }
     Map<String, Object> m = new LinkedHashMap<>();
     if (shape instanceof Rectangle r) {
       put(m, "length", r.length());
@@ -114,7 +122,22 @@ final class PartWriter {
     return Map.of("circle", m);
   }
 
-  private List<Map<String, Object>> holes(List<Hole> holes) {
+  private Object point(Point point) {
+    List<Object> at = pair(point.at());
+    if (point.leg() instanceof Leg.Cubic c) {
+      Map<String, Object> m = new LinkedHashMap<>();
+      m.put("at", at);
+      m.put("cubic", List.of(pair(c.first()), pair(c.second())));
+      return m;
+    }
+    return point.leg() instanceof Leg.Arc a ? List.of(at.get(0), at.get(1), plain(a.bulge())) : at;
+  }
+
+  private List<Object> pair(Vec2 p) {
+    return List.of(length(p.x()), length(p.y()));
+  }
+
+  List<Map<String, Object>> holes(List<Hole> holes) {
     List<Map<String, Object>> list = new ArrayList<>();
     for (Hole hole : holes) {
       Map<String, Object> m = new LinkedHashMap<>();
@@ -142,7 +165,7 @@ final class PartWriter {
     return m;
   }
 
-  private Object edge(EdgeShape edge) {
+  Object edge(EdgeShape edge) {
     if (edge instanceof EdgeShape.Round r) {
       return Map.of("round", length(r.radius()));
     } else if (edge instanceof EdgeShape.Bevel b) {
@@ -218,11 +241,11 @@ final class PartWriter {
     return m.isEmpty() ? dustCover.wanted() : m;
   }
 
-  private void put(Map<String, Object> m, String field, double mm) {
+  void put(Map<String, Object> m, String field, double mm) {
     m.put(field, length(mm));
   }
 
-  private void put(Map<String, Object> m, String field, OptionalDouble mm) {
+  void put(Map<String, Object> m, String field, OptionalDouble mm) {
     mm.ifPresent(v -> put(m, field, v));
   }
 

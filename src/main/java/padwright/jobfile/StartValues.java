@@ -23,11 +23,16 @@ final class StartValues {
   private final StartNumbers numbers;
 
   private final boolean oneLayer;
+  private final boolean drawn;
 
-  StartValues(ReadyPart ready, StartNumbers numbers, boolean oneLayer) {
+  /**
+   * @param drawn whether the outline, with its cut-outs, is the maker's own
+   */
+  StartValues(ReadyPart ready, StartNumbers numbers, boolean oneLayer, boolean drawn) {
     this.ready = ready;
     this.numbers = numbers;
     this.oneLayer = oneLayer;
+    this.drawn = drawn;
   }
 
   /** Adds one line for each value in {@code part}, which is a part as the job file writes it. */
@@ -41,7 +46,13 @@ final class StartValues {
   }
 
   private void walk(String path, String field, Object value, List<Assumption> taken) {
-    if (value instanceof Map<?, ?> map) {
+    if (drawn && (path.startsWith("base.outline") || path.startsWith("fittings"))) {
+      return;
+    }
+    if (field.equals("path") && value instanceof List<?> points) {
+      // A line for each coordinate would bury the rest.
+      taken.add(new Assumption(path, points.size() + " points", reason(path, field), Status.OWN));
+    } else if (value instanceof Map<?, ?> map) {
       map.forEach((key, child) -> walk(path + "." + key, (String) key, child, taken));
     } else if (value instanceof List<?> list) {
       for (int i = 0; i < list.size(); i++) {
@@ -66,6 +77,9 @@ final class StartValues {
   private String reason(String path, String field) {
     if (numbers.foam().isPresent() && path.startsWith("foam[") && field.equals("thickness")) {
       return "your foam thickness, shared out among the layers as the ready-made part has them";
+    }
+    if (drawn && path.equals("base.size")) {
+      return "a drawn outline is the board's";
     }
     if (numbers.length().isPresent() && path.endsWith("trapezoid.back")) {
       return "in proportion to the front";

@@ -9,8 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import padwright.design.Assumption;
 import padwright.design.Job;
+import padwright.design.OutlineShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
 import padwright.json.LocatedJson;
@@ -85,6 +87,11 @@ public final class Starter {
    * be made together are refused with the field they break.
    */
   public Job start(String id, StartNumbers numbers, Units units) {
+    return start(id, numbers, units, Optional.empty());
+  }
+
+  /** The same with an outline of the maker's own, which takes the place of length and width. */
+  public Job start(String id, StartNumbers numbers, Units units, Optional<StartOutline> outline) {
     ReadyPart ready = part(id);
     if (numbers.width().isPresent() && ready.width().isEmpty()) {
       throw new InputRefused(
@@ -95,7 +102,8 @@ public final class Starter {
           "Give its diameter as the length, and no width");
     }
     Job made = reader.read(id + ".json", text(id));
-    WrappedPad pad = (WrappedPad) made.parts().get(0);
+    WrappedPad pad = StartDrawn.applied((WrappedPad) made.parts().get(0), outline);
+    checkDrawn(ready, pad, numbers);
     Job job =
         new Job(
             made.title(),
@@ -111,11 +119,33 @@ public final class Starter {
     }
   }
 
+  /** A length or a width alone would distort an outline that is given by its points. */
+  private static void checkDrawn(ReadyPart ready, WrappedPad pad, StartNumbers numbers) {
+    boolean size = numbers.length().isPresent() || numbers.width().isPresent();
+    if (size && pad.base().outline() instanceof OutlineShape.FreePath) {
+      throw new InputRefused(
+          "",
+          0,
+          "",
+          "a "
+              + (numbers.length().isPresent() ? "length" : "width")
+              + " is given, but the outline of "
+              + ready.name().toLowerCase(Locale.ROOT)
+              + " is drawn by its points",
+          "Leave it out and change the points, in the job file or in the drawing");
+    }
+  }
+
   /** Every value of the started part that the maker did not give, in the job file's order. */
   public List<Assumption> taken(String id, StartNumbers numbers) {
-    WrappedPad pad = (WrappedPad) start(id, numbers).parts().get(0);
+    return taken(id, numbers, Optional.empty());
+  }
+
+  /** The same of a part started with an outline of the maker's own. */
+  public List<Assumption> taken(String id, StartNumbers numbers, Optional<StartOutline> outline) {
+    WrappedPad pad = (WrappedPad) start(id, numbers, Units.MM, outline).parts().get(0);
     List<Assumption> taken = new ArrayList<>();
-    new StartValues(part(id), numbers, pad.foam().size() == 1)
+    new StartValues(part(id), numbers, pad.foam().size() == 1, outline.isPresent())
         .collect(new PartWriter(Units.MM).part(pad), taken);
     return List.copyOf(taken);
   }

@@ -10,9 +10,12 @@ import padwright.design.WrappedPad.Finish;
 import padwright.design.WrappedPad.Fixing;
 import padwright.design.WrappedPad.Kind;
 import padwright.design.WrappedPad.Neighbour;
+import padwright.design.WrappedPad.Open;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.SizeMeaning;
+import padwright.design.WrappedPad.Through;
 import padwright.design.WrappedPad.Treatment;
+import padwright.design.WrappedPad.ZoneKind;
 import padwright.json.Node;
 
 /** The trade words of a job file for the values of one choice, both ways. */
@@ -23,6 +26,9 @@ final class Words<E extends Enum<E>> {
   static final Words<Neighbour> NEIGHBOUR = new Words<>(Neighbour.class, '-');
   static final Words<Treatment> TREATMENT = new Words<>(Treatment.class, ' ');
   static final Words<Fixing> FIXING = new Words<>(Fixing.class, ' ');
+  static final Words<Open> OPEN = new Words<>(Open.class, ' ');
+  static final Words<Through> THROUGH = new Words<>(Through.class, ' ');
+  static final Words<ZoneKind> ZONE = new Words<>(ZoneKind.class, '-');
   static final Words<Finish> FINISH = new Words<>(Finish.class, ' ');
 
   private final Map<String, E> values = new LinkedHashMap<>();

@@ -134,16 +134,17 @@ final class FindingRules {
               OWN,
               text("Let relief cuts stop at least %.0f from the fold", WrapProof.HIDING)));
     }
-    if (wrap.leastTurnUnder() < spec.turnUnder() - WrapProof.SHORTFALL - 0.05) {
+    if (wrap.worstShort() > WrapProof.SHORTFALL + 0.05) {
       findings.add(
           Finding.of(
               "wrap-turn-under",
               STOP,
               text(
-                  "Wrapped back, the turn-under is only %.1f somewhere, short of %.1f.",
-                  wrap.leastTurnUnder(), spec.turnUnder()),
-              wrap.leastTurnUnder(),
-              spec.turnUnder() - WrapProof.SHORTFALL,
+                  "Wrapped back, the turn-under falls %.1f short of what it is to have; the least is"
+                      + " %.1f.",
+                  wrap.worstShort(), wrap.leastTurnUnder()),
+              wrap.worstShort(),
+              WrapProof.SHORTFALL,
               "mm",
               OWN,
               "Cut the cover larger"));

@@ -227,7 +227,8 @@ final class PadBuild {
         finished.width(),
         finished.height(),
         section.top() + made.coverThickness,
-        gap);
+        gap,
+        RunRules.ends(pad, turnUnder));
   }
 
   PadShape shape() {

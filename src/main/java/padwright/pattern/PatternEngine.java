@@ -63,7 +63,7 @@ public final class PatternEngine {
             shape.section().taut(),
             cover.gussets(),
             cover.clips(),
-            spec.turnUnder(),
+            shape.ends(),
             strain);
     LayerCounter layers =
         new LayerCounter(trim, build.developer().skeleton(), shape.section().taut());
@@ -109,6 +109,7 @@ public final class PatternEngine {
     FindingRules rules = new FindingRules(spec);
     rules.turnUnder(build.askedTurnUnder());
     rules.edge(shape);
+    findings.addAll(RunRules.of(pad, spec, shape));
     rules.refusedCorners(build.developer().refusals());
     rules.wrap(wrap);
     rules.corners(cover);

@@ -75,10 +75,13 @@ final class PieceMaker {
 
   private PatternPiece base() {
     List<LineMark> lines = new ArrayList<>();
-    Offset.by(shape.outline(), -spec.edgeDistance())
-        .ifPresent(p -> lines.add(new LineMark(LineKind.STAPLE, p)));
-    Offset.by(shape.outline(), -spec.turnUnder())
-        .ifPresent(p -> lines.add(new LineMark(LineKind.TRIM, p)));
+    BackLines back = new BackLines(shape);
+    for (Path p : back.staples(spec.edgeDistance())) {
+      lines.add(new LineMark(LineKind.STAPLE, p));
+    }
+    for (Path p : back.trim()) {
+      lines.add(new LineMark(LineKind.TRIM, p));
+    }
     PieceEdges.middleLines(lines, shape.outline().bounds());
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(shape.outline(), pad.front())));
     List<StapleMark> marks = new ArrayList<>();

@@ -12,6 +12,7 @@ import padwright.geometry.Path;
  *     corner"
  * @param length base size along x
  * @param width base size along y
+ * @param ends where the covering ends along each side
  * @param foam cut outline of each foam layer, from the board upwards
  * @param finishedHeight from the board's back to the face
  */
@@ -25,4 +26,31 @@ public record PadShape(
     double finishedLength,
     double finishedWidth,
     double finishedHeight,
-    List<Double> bareGap) {}
+    List<Double> bareGap,
+    EdgeEnds ends) {
+  /** A shape whose covering ends alike all round. */
+  public PadShape(
+      Path outline,
+      List<String> sideNames,
+      Section section,
+      double length,
+      double width,
+      List<Path> foam,
+      double finishedLength,
+      double finishedWidth,
+      double finishedHeight,
+      List<Double> bareGap) {
+    this(
+        outline,
+        sideNames,
+        section,
+        length,
+        width,
+        foam,
+        finishedLength,
+        finishedWidth,
+        finishedHeight,
+        bareGap,
+        EdgeEnds.all(-section.taut().neutral().end().x()));
+  }
+}

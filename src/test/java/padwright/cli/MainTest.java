@@ -24,11 +24,11 @@ class MainTest {
     assertThat(said.status()).isZero();
     assertThat(said.err()).isEmpty();
     assertThat(said.out())
-        .contains("new ", "check ", "figures ", "draft ", "catalogue ", "Exit status");
+        .contains("new ", "fit ", "check ", "figures ", "draft ", "catalogue ", "Exit status");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"new", "check", "figures", "draft", "catalogue"})
+  @ValueSource(strings = {"new", "fit", "check", "figures", "draft", "catalogue"})
   void helpOfEachCommandHasAnExampleOfIt(String command) {
     Cli.Said said = Cli.run(command, "--help");
     assertThat(said.status()).isZero();
@@ -48,7 +48,7 @@ class MainTest {
     Cli.Said said = Cli.run();
     assertThat(said.status()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
-    assertThat(said.err()).contains("new, check, figures, draft or catalogue");
+    assertThat(said.err()).contains("new, outline, fit, check, figures, draft or catalogue");
   }
 
   @Test

@@ -84,7 +84,7 @@ final class Results {
         spec,
         shape,
         cover,
-        new WrapReport(true, 0, 20, 12, 0, 0, 0, List.of()),
+        new WrapReport(true, 0, 20, 0, 12, 0, 0, 0, List.of()),
         staples,
         new Mounting(
             Optional.empty(), 0, Optional.empty(), OptionalDouble.empty(), List.of(), List.of()),

@@ -79,6 +79,9 @@ class JobDocumentTest {
     words.addAll(Words.TREATMENT.all());
     words.addAll(Words.FIXING.all());
     words.addAll(Words.FINISH.all());
+    words.addAll(Words.OPEN.all());
+    words.addAll(Words.THROUGH.all());
+    words.addAll(Words.ZONE.all());
     assertThat(Documents.schemaWords()).containsExactlyElementsOf(words);
   }
 

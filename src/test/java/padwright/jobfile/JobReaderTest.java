@@ -147,9 +147,13 @@ class JobReaderTest {
     assertThat(pad(JobText.with(edge, "{\"bevel\": 5}")).edge()).isEqualTo(new EdgeShape.Bevel(5));
     assertThat(pad(JobText.with("\"edge\": " + edge + ",", "")).edge())
         .isEqualTo(new EdgeShape.Square());
+    String hollow =
+        JobText.with(
+            "{ \"rectangle\": { \"length\": 600, \"width\": 60 } }",
+            "{ \"path\": [[0, 0], [600, 0], [600, 60], [300, 40], [0, 60]] }");
     for (Treatment t : Treatment.values()) {
       String word = Words.TREATMENT.word(t);
-      assertThat(pad(JobText.with("\"auto\"", '"' + word + '"')).corners().treatments())
+      assertThat(pad(hollow.replace("\"auto\"", '"' + word + '"')).corners().treatments())
           .containsExactly(t);
     }
     WrappedPad.Corners each =

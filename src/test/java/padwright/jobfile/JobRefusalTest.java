@@ -86,6 +86,8 @@ class JobRefusalTest {
       "along": 0|"along": "3 %"|21|$.parts[0].cover.stretchAllowance.along|"3 %" is not a number|without quotes
       "grip": 0|"grip": 0, "warp": "across"|21|$.parts[0].cover.warp|"across" is not known|width
       "auto"|"folded"|22|$.parts[0].corners|"folded" is not known|eased
+      "auto"|"gusset"|22|$.parts[0].corners|"gusset" is for a hollow corner|auto
+      "auto"|{ "each": ["auto", "auto", "clips", "auto"] }|22|$.parts[0].corners.each[2]|"clips" is for a hollow corner|path
       "auto"|5|22|$.parts[0].corners|5 is not a way|single pleat
       "auto"|{ "each": ["auto"] }|22|$.parts[0].corners.each|1 item|exactly 4
       "auto"|{ "treatment": "auto", "each": [] }|22|$.parts[0].corners.each|both given|out
@@ -104,6 +106,52 @@ class JobRefusalTest {
       "corners": "auto",|"dustCover": { "inset": -1 },|22|$.parts[0].dustCover.inset|-1 is negative|from 0 mm
       "corners": "auto",|"wadding": { "wadding": "polyester-15" },|22|$.parts[0].wadding.wadding|"polyester-15" is not known|polyester-150
       "corners": "auto",|"wadding": { "wadding": "polyester-150", "over": "sides" },|22|$.parts[0].wadding.over|"sides" is not known|top and sides
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": 5 }|11|$.parts[0].base.outline.path|5 is not a list|[ ]
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0]] }|11|$.parts[0].base.outline.path|1 item|2 to 2000
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0]] }|11|$.parts[0].base.outline.path|enclose nothing|third point
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], 5, [90, 90]] }|11|$.parts[0].base.outline.path[1]|5 is not a point|[x, y, bulge]
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90], [90, 90]] }|11|$.parts[0].base.outline.path[1]|1 item|2 to 3
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, "x"], [90, 90]] }|11|$.parts[0].base.outline.path[1][1]|"x" is not a length|12 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 1e5], [90, 90]] }|11|$.parts[0].base.outline.path[1][1]|largest length|unit
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, 101], [90, 90]] }|11|$.parts[0].base.outline.path[1][2]|101 is too large|-100 to 100
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, 1e-7], [90, 90]] }|11|$.parts[0].base.outline.path[1][2]|too small a bulge|tan
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, "1"], [90, 90]] }|11|$.parts[0].base.outline.path[1][2]|"1" is not a number|without quotes
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 0.001], [90, 90]] }|11|$.parts[0].base.outline.path[2]|point 3 lies on point 2|0.01 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 90], [0, 0]] }|11|$.parts[0].base.outline.path[3]|the first one again|closes by itself
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [45, 0]] }|11|$.parts[0].base.outline.path|90 mm x 0 mm|unit
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [9000, 0], [9000, 9000], [-9000, 9000]] }|11|$.parts[0].base.outline.path|18000 mm x 9000 mm|10000 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [0.5, 0], [0.5, 90]] }|11|$.parts[0].base.outline.path|0.5 mm x 90 mm|1 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 90], [45, 45.005]] }|11|$.parts[0].base.outline.path|encloses no area|in order
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 90], [90, 0], [0, 90]] }|11|$.parts[0].base.outline.path[0]|side 1 and side 3 cross or touch at [45, 45]|goes round once
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 90], [90, 0], [90, 90], [0, 0]] }|11|$.parts[0].base.outline.path[0]|side 1 and side 3 cross or touch at [45, 45]|goes round once
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 90], [45, 0], [0, 90]] }|11|$.parts[0].base.outline.path[0]|side 1 and side 3 cross or touch at [45, 0]|goes round once
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0], "cubic": [[150, 100], [-60, 100]] }, [90, 0], [45, -60]] }|11|$.parts[0].base.outline.path[0]|side 1 crosses or touches itself at [45, |goes round once
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0] }, [90, 0], [45, -60]] }|11|$.parts[0].base.outline.path[0]|"cubic" is missing|Add
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0], "cubic": [[1, 2]] }, [90, 0], [45, -60]] }|11|$.parts[0].base.outline.path[0].cubic|1 item|exactly 2
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0], "bulge": 1 }, [90, 0], [45, -60]] }|11|$.parts[0].base.outline.path[0].bulge|"bulge" is not known|cubic
+      "corners": "auto",|"runs": [{ "sides": ["side 1"], "open": "bare" }],|22|$.parts[0].runs[0].sides[0]|"side 1" is not known|nearest
+      "corners": "auto",|"runs": [{ "sides": [], "open": "bare" }],|22|$.parts[0].runs[0].sides|0 items|1 to 4
+      "corners": "auto",|"runs": [{ "sides": ["left"] }],|22|$.parts[0].runs[0]|differs in nothing|turnUnder
+      "corners": "auto",|"runs": [{ "sides": ["left", "left"], "open": "bare" }],|22|$.parts[0].runs[0].sides[1]|"left" is in a run already|once
+      "corners": "auto",|"runs": [{ "sides": ["left"], "open": "bare" }, { "sides": ["left"], "edge": "square" }],|22|$.parts[0].runs[1].sides[0]|"left" is in a run already, in line 22|once
+      "corners": "auto",|"runs": [{ "sides": ["left"], "open": "bare", "turnUnder": 20 }],|22|$.parts[0].runs[0].turnUnder|an open run has no turn-under|Leave out
+      "corners": "auto",|"runs": [{ "sides": ["left"], "open": "free" }],|22|$.parts[0].runs[0].open|"free" is not known|bare
+      "corners": "auto",|"runs": [{ "sides": ["left"], "edge": { "round": 25 } }],|22|$.parts[0].runs[0].edge.round|more than the foam|thicker
+      "corners": "auto",|"runs": [{ "sides": ["left"], "overhang": -30 }],|22|$.parts[0].runs[0].overhang|-30 is too small|-29.5 mm
+      "corners": "auto",|"runs": [{ "side": ["left"], "open": "bare" }],|22|$.parts[0].runs[0].side|"side" is not known|sides
+      "corners": "auto",|"fittings": { "holes": [] },|22|$.parts[0].fittings.holes|"holes" is not known|nearest
+      "corners": "auto",|"fittings": { "vents": [{ "x": 0, "y": 29, "diameter": 4 }] },|22|$.parts[0].fittings.vents[0]|does not lie inside the outline|middle
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 50 } }, "x": 290, "y": 0 }] },|22|$.parts[0].fittings.cutOuts[0]|does not lie inside the outline|middle
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 60 } }, "x": 0, "y": 0 }] },|22|$.parts[0].fittings.cutOuts[0]|does not lie inside the outline|middle
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 900 } }, "x": 0, "y": 0 }] },|22|$.parts[0].fittings.cutOuts[0]|does not lie inside the outline|middle
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 40 } }, "x": 0, "y": 0 }, { "outline": { "circle": { "diameter": 10 } }, "x": 0, "y": 0 }] },|22|$.parts[0].fittings.cutOuts[1]|cut-out 1 and cut-out 2 overlap|one outline
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 40 } }, "x": 0, "y": 0 }, { "outline": { "circle": { "diameter": 40 } }, "x": 39, "y": 0 }] },|22|$.parts[0].fittings.cutOuts[1]|cut-out 1 and cut-out 2 overlap|one outline
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 40 } }, "x": 0, "y": 0, "covering": "cut" }] },|22|$.parts[0].fittings.cutOuts[0].covering|"cut" is not known|turned
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 40 } }, "x": 0 }] },|22|$.parts[0].fittings.cutOuts[0]|"y" is missing|Add
+      "corners": "auto",|"fittings": { "tNuts": [{ "x": 0, "y": 0, "barrel": 8, "flange": 8 }] },|22|$.parts[0].fittings.tNuts[0].flange|8 is not wider than the barrel|flange
+      "corners": "auto",|"fittings": { "tNuts": [{ "x": 0, "y": 22, "barrel": 8, "flange": 18 }] },|22|$.parts[0].fittings.tNuts[0]|does not lie inside the outline|middle
+      "corners": "auto",|"fittings": { "zones": [{ "kind": "glue", "x": 0, "y": 0, "length": 9, "width": 9 }] },|22|$.parts[0].fittings.zones[0].kind|"glue" is not known|tape
+      "corners": "auto",|"fittings": { "zones": [{ "kind": "tape", "x": 299, "y": 0, "length": 9, "width": 9 }] },|22|$.parts[0].fittings.zones[0]|does not lie inside the outline|middle
       """)
   void wrongInputIsRefusedWithItsPlaceValueAndRemedy(
       String before, String after, int line, String path, String problem, String remedy) {
@@ -147,6 +195,57 @@ class JobRefusalTest {
         .isInstanceOf(InputRefused.class)
         .hasMessageContaining("needs a corner")
         .hasMessageContaining("eased");
+  }
+
+  @Test
+  void aRoundOutlineHasNoRuns() {
+    String round =
+        JobText.with(
+                "\"rectangle\": { \"length\": 600, \"width\": 60 }",
+                "\"circle\": {\"diameter\": 90}")
+            .replace(
+                "\"corners\":",
+                "\"runs\": [{ \"sides\": [\"left\"], \"open\": \"bare\" }], \"corners\":");
+    assertThatThrownBy(() -> reader.read("nook.json", round))
+        .isInstanceOf(InputRefused.class)
+        .hasMessageContaining("a round outline has one edge all round");
+  }
+
+  @Test
+  void aFreeOutlineHasOneCornerAPointAndTheSidesBetween() {
+    String five =
+        JobText.with(
+            "{ \"rectangle\": { \"length\": 600, \"width\": 60 } }",
+            "{ \"path\": [[0, 0], [90, 0], [99, 50], [45, 90], [-9, 50]] }");
+    assertThatThrownBy(
+            () ->
+                reader.read(
+                    "x",
+                    five.replace(
+                        "\"auto\"", "{ \"each\": [" + "\"auto\",".repeat(3) + "\"auto\"] }")))
+        .isInstanceOf(InputRefused.class)
+        .hasMessageContaining("exactly 5");
+    assertThatThrownBy(
+            () ->
+                reader.read(
+                    "x",
+                    five.replace(
+                        "\"auto\"",
+                        "\"auto\", \"runs\": [{ \"sides\": [\"side 6\"], \"open\": \"bare\" }]")))
+        .isInstanceOf(InputRefused.class)
+        .hasMessageContaining("\"side 6\" is not known here. The nearest known are side 1");
+  }
+
+  @Test
+  void anOutlineOfTooManyPointsOrPiecesIsRefused() {
+    String points = "[0, 0],".repeat(2000);
+    String many =
+        JobText.with(
+            "{ \"rectangle\": { \"length\": 600, \"width\": 60 } }",
+            "{ \"path\": [" + points + "[1, 1]] }");
+    assertThatThrownBy(() -> reader.read("x", many))
+        .isInstanceOf(InputRefused.class)
+        .hasMessageContaining("2001 items");
   }
 
   @Test

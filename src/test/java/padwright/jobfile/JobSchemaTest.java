@@ -131,6 +131,25 @@ class JobSchemaTest {
       "corners": "auto",|"dustCover": 5,
       "corners": "auto",|"dustCover": { "inset": -1 },
       "corners": "auto",|"wadding": { "wadding": "polyester-150", "over": "sides" },
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": 5 }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], 5, [90, 90]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90], [90, 90]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, "x"], [90, 90]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, 101], [90, 90]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, "1"], [90, 90]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0] }, [90, 0], [45, -60]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0], "cubic": [[1, 2]] }, [90, 0], [45, -60]] }
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [{ "at": [0, 0], "bulge": 1 }, [90, 0], [45, -60]] }
+      "corners": "auto",|"runs": [{ "sides": [], "open": "bare" }],
+      "corners": "auto",|"runs": [{ "sides": ["left"] }],
+      "corners": "auto",|"runs": [{ "sides": ["left"], "open": "bare", "turnUnder": 20 }],
+      "corners": "auto",|"runs": [{ "sides": ["left"], "open": "free" }],
+      "corners": "auto",|"runs": [{ "side": ["left"], "open": "bare" }],
+      "corners": "auto",|"fittings": { "holes": [] },
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 40 } }, "x": 0, "y": 0, "covering": "cut" }] },
+      "corners": "auto",|"fittings": { "cutOuts": [{ "outline": { "circle": { "diameter": 40 } }, "x": 0 }] },
+      "corners": "auto",|"fittings": { "zones": [{ "kind": "glue", "x": 0, "y": 0, "length": 9, "width": 9 }] },
       """)
   void theSchemaRefusesWhatTheReaderRefusesWhereASchemaCan(String before, String after) {
     String text = JobText.with(before, after == null ? "" : after);

@@ -16,7 +16,7 @@ class JobWriterTest {
   @Test
   void writingAndReadingGivesTheSameJobToTheLastDigit() {
     RandomJobs jobs = new RandomJobs(20260601);
-    for (int i = 0; i < 5_000; i++) {
+    for (int i = 0; i < 3_000; i++) {
       Job job = jobs.job();
       String text = JobWriter.write(job);
       Job back = reader.read("job-" + i + ".json", text);

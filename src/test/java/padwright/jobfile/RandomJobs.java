@@ -3,6 +3,7 @@ package padwright.jobfile;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,19 +12,34 @@ import java.util.function.DoubleSupplier;
 import padwright.design.EdgeShape;
 import padwright.design.Job;
 import padwright.design.OutlineShape;
+import padwright.design.OutlineShape.Leg;
+import padwright.design.OutlineShape.Point;
 import padwright.design.PaddedPart;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.CutOut;
 import padwright.design.WrappedPad.Finish;
+import padwright.design.WrappedPad.Fittings;
 import padwright.design.WrappedPad.Fixing;
 import padwright.design.WrappedPad.Hole;
 import padwright.design.WrappedPad.Neighbour;
+import padwright.design.WrappedPad.Open;
+import padwright.design.WrappedPad.Run;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.SizeMeaning;
+import padwright.design.WrappedPad.ThreadedInsert;
+import padwright.design.WrappedPad.Through;
 import padwright.design.WrappedPad.Treatment;
+import padwright.design.WrappedPad.Zone;
+import padwright.design.WrappedPad.ZoneKind;
+import padwright.geometry.Vec2;
 
 /** Makes jobs that a job file can say, with every field in use now and then. */
 final class RandomJobs {
+  /** What a rectangle's corner may have. */
+  private static final Treatment[] CONVEX =
+      EnumSet.complementOf(EnumSet.of(Treatment.GUSSET, Treatment.CLIPS)).toArray(Treatment[]::new);
+
   private final Random random;
 
   RandomJobs(long seed) {
@@ -96,7 +112,7 @@ final class RandomJobs {
             maybe() ? 0 : random.nextDouble() * 0.3,
             maybe() ? 0 : 0.03,
             maybe()),
-        corners(round),
+        corners(round, Outlines.corners(outline)),
         new WrappedPad.Staples(
             maybe() ? Optional.empty() : Optional.of("fine"),
             optional(() -> length(4, 16)),
@@ -106,15 +122,81 @@ final class RandomJobs {
         host(),
         maybe()
             ? new WrappedPad.DustCover(maybe(), OptionalDouble.empty(), OptionalDouble.empty())
-            : new WrappedPad.DustCover(true, OptionalDouble.of(length(0, 6)), optional(() -> 12)));
+            : new WrappedPad.DustCover(true, OptionalDouble.of(length(0, 6)), optional(() -> 12)),
+        round || maybe() ? List.of() : runs(Outlines.sides(outline)),
+        maybe() ? Fittings.none() : fittings());
+  }
+
+  private List<Run> runs(List<String> sides) {
+    boolean open = maybe();
+    Run first =
+        new Run(
+            sides.subList(0, 2),
+            maybe() ? Optional.of(edge()) : Optional.empty(),
+            open ? OptionalDouble.empty() : OptionalDouble.of(length(5, 40)),
+            optional(() -> length(-9, 12)),
+            open ? Optional.of(pick(Open.values())) : Optional.empty());
+    Run second =
+        new Run(
+            List.of(sides.get(2)),
+            Optional.of(edge()),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+    return maybe() ? List.of(first) : List.of(first, second);
+  }
+
+  private Fittings fittings() {
+    return new Fittings(
+        List.of(
+            new CutOut(
+                new OutlineShape.Rectangle(length(2, 9), length(2, 9), List.of(0.0, 1.0, 0.5, 1.0)),
+                -8,
+                length(-2, 2),
+                pick(Through.values())),
+            new CutOut(path(3), 8, 0, Through.TURNED)),
+        maybe() ? List.of() : List.of(new Hole(length(-15, 15), -9, length(1, 9))),
+        maybe() ? List.of() : List.of(new ThreadedInsert(length(-9, 9), 5, 3, length(4, 12))),
+        maybe()
+            ? List.of()
+            : List.of(new Zone(pick(ZoneKind.values()), 0, length(-9, 9), length(1, 9), 4)));
+  }
+
+  /** A star of sides of all kinds round a point away from the origin. */
+  private OutlineShape.FreePath path(double radius) {
+    int n = 4 + random.nextInt(5);
+    Vec2 middle = new Vec2(length(-50, 50), length(-50, 50));
+    boolean clockwise = maybe();
+    List<Vec2> at = new ArrayList<>();
+    for (int k = 0; k < n; k++) {
+      double turn = 2 * Math.PI * (k + 0.3 * random.nextDouble()) / n;
+      Vec2 p = middle.along(Vec2.polar(clockwise ? -turn : turn), radius * length(1, 1.2));
+      at.add(new Vec2(maybe() ? p.x() : Math.rint(p.x() * 100) / 100 + 0.0, p.y()));
+    }
+    List<Point> points = new ArrayList<>();
+    for (int k = 0; k < n; k++) {
+      Vec2 chord = at.get((k + 1) % n).minus(at.get(k));
+      Leg leg =
+          switch (random.nextInt(3)) {
+            case 0 -> new Leg.Straight();
+            case 1 -> new Leg.Arc((0.01 + random.nextDouble() * 0.14) * (maybe() ? 1 : -1));
+            default ->
+                new Leg.Cubic(
+                    at.get(k).along(chord, 0.3).along(chord.left(), 0.1 * random.nextDouble()),
+                    at.get(k).along(chord, 0.7).along(chord.left(), 0.1 * random.nextDouble()));
+          };
+      points.add(new Point(at.get(k), leg));
+    }
+    return new OutlineShape.FreePath(points);
   }
 
   private OutlineShape outline() {
     double a = length(60, 900);
     double b = length(60, 900);
     double least = Math.min(a, b);
-    return switch (random.nextInt(5)) {
+    return switch (random.nextInt(6)) {
       case 0 -> new OutlineShape.Circle(a);
+      case 4 -> path(60 + least / 10);
       case 1 -> new OutlineShape.Ellipse(a, b);
       case 2 -> new OutlineShape.Trapezoid(a, length(60, 900), b);
       case 3 ->
@@ -133,13 +215,13 @@ final class RandomJobs {
     };
   }
 
-  private WrappedPad.Corners corners(boolean round) {
+  private WrappedPad.Corners corners(boolean round, int corners) {
     List<Treatment> treatments = new ArrayList<>();
-    for (int i = round || maybe() ? 1 : 4; i > 0; i--) {
+    for (int i = round || maybe() ? 1 : corners; i > 0; i--) {
       treatments.add(
           round
               ? pick(new Treatment[] {Treatment.AUTO, Treatment.EASED, Treatment.PLEATS})
-              : pick(Treatment.values()));
+              : pick(corners == 4 ? CONVEX : Treatment.values()));
     }
     return new WrappedPad.Corners(
         treatments, optional(() -> length(6, 14)), optional(() -> length(2, 9)));

@@ -52,6 +52,8 @@ public final class Pads {
   public Side front = Side.FRONT;
   public Host host = Host.none();
   public List<WrappedPad.Hole> holes = List.of();
+  public List<WrappedPad.Run> runs = List.of();
+  public WrappedPad.Fittings fittings = WrappedPad.Fittings.none();
 
   public static OutlineShape rectangle(double length, double width, double... radius) {
     double r = radius.length == 0 ? 0 : radius[0];
@@ -92,7 +94,9 @@ public final class Pads {
         new Corners(treatments, reliefStop, pleatDepth),
         new Staples(Optional.empty(), leg, spacing, edgeDistance, pull),
         host,
-        new DustCover(true, OptionalDouble.empty(), OptionalDouble.empty()));
+        new DustCover(true, OptionalDouble.empty(), OptionalDouble.empty()),
+        runs,
+        fittings);
   }
 
   public PartResult run() {

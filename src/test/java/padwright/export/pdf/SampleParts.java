@@ -63,7 +63,7 @@ final class SampleParts {
             List.of(57.6),
             List.of(20.0),
             corners()),
-        new WrapReport(true, 0, 20, 10, 0, 0, 0, List.of()),
+        new WrapReport(true, 0, 20, 0, 10, 0, 0, 0, List.of()),
         new StaplePlan(List.of(), 8, 25, List.of()),
         new Mounting(
             Optional.empty(),

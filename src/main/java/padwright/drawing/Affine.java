@@ -1,0 +1,53 @@
+package padwright.drawing;
+
+import padwright.geometry.Vec2;
+
+/**
+ * A map of the plane that keeps straight lines straight: x' = a x + c y + e, y' = b x + d y + f.
+ */
+record Affine(double a, double b, double c, double d, double e, double f) {
+  static final Affine IDENTITY = new Affine(1, 0, 0, 1, 0, 0);
+
+  static Affine scale(double x, double y) {
+    return new Affine(x, 0, 0, y, 0, 0);
+  }
+
+  static Affine move(double x, double y) {
+    return new Affine(1, 0, 0, 1, x, y);
+  }
+
+  static Affine turn(double radians) {
+    double c = Math.cos(radians);
+    double s = Math.sin(radians);
+    return new Affine(c, s, -s, c, 0, 0);
+  }
+
+  /** First {@code inner}, then this. */
+  Affine of(Affine inner) {
+    return new Affine(
+        a * inner.a + c * inner.b,
+        b * inner.a + d * inner.b,
+        a * inner.c + c * inner.d,
+        b * inner.c + d * inner.d,
+        a * inner.e + c * inner.f + e,
+        b * inner.e + d * inner.f + f);
+  }
+
+  Vec2 point(Vec2 p) {
+    return new Vec2(a * p.x() + c * p.y() + e, b * p.x() + d * p.y() + f);
+  }
+
+  /** A direction: the move is left out. */
+  Vec2 vector(Vec2 v) {
+    return new Vec2(a * v.x() + c * v.y(), b * v.x() + d * v.y());
+  }
+
+  /** How many times larger areas become; negative where it mirrors. */
+  double determinant() {
+    return a * d - b * c;
+  }
+
+  boolean finite() {
+    return Double.isFinite(a + b + c + d + e + f);
+  }
+}

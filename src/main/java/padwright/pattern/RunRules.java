@@ -1,0 +1,127 @@
+package padwright.pattern;
+
+import static padwright.design.Finding.Level.CAUTION;
+import static padwright.design.Finding.Level.NOTE;
+import static padwright.design.Finding.Level.STOP;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import padwright.design.Finding;
+import padwright.design.PadSpec;
+import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Open;
+import padwright.design.WrappedPad.Run;
+import padwright.shape.EdgeEnds;
+import padwright.shape.EdgeEnds.EdgeEnd;
+import padwright.shape.EdgeEnds.Kind;
+import padwright.shape.PadShape;
+
+/** Runs of the edge that differ from the rest: where the covering ends there, and what follows. */
+final class RunRules {
+  private static final String OWN = "own choice";
+
+  private RunRules() {}
+
+  /**
+   * Where the covering ends along each side.
+   *
+   * @param turnUnder of the sides that no run names
+   */
+  static EdgeEnds ends(WrappedPad pad, double turnUnder) {
+    Map<String, EdgeEnd> special = new HashMap<>();
+    for (Run run : pad.runs()) {
+      EdgeEnd end = null;
+      if (run.open().isPresent()) {
+        end = new EdgeEnd(run.open().get() == Open.BARE ? Kind.BARE : Kind.GLUED, 0);
+      } else if (run.turnUnder().isPresent()) {
+        end = new EdgeEnd(Kind.TURNED, run.turnUnder().getAsDouble());
+      }
+      for (String side : run.sides()) {
+        if (end != null) {
+          special.put(side, end);
+        }
+      }
+    }
+    return new EdgeEnds(new EdgeEnd(Kind.TURNED, turnUnder), special);
+  }
+
+  static List<Finding> of(WrappedPad pad, PadSpec spec, PadShape shape) {
+    List<Finding> findings = new ArrayList<>();
+    for (Run run : pad.runs()) {
+      String sides = FindingRules.capital(String.join(", ", run.sides()));
+      if (run.edge().isPresent() || run.overhang().isPresent()) {
+        findings.add(
+            Finding.plain(
+                "run-section",
+                STOP,
+                sides
+                    + ": another edge shape or overhang than the rest of the part has is not"
+                    + " covered; the part is drawn with one section all round.",
+                OWN,
+                "Give the whole part one edge shape and overhang, or make it in two parts"));
+      }
+      if (run.open().isPresent()) {
+        findings.add(open(sides, run.open().get()));
+      } else if (run.turnUnder().isPresent()) {
+        turnUnder(findings, sides, run.turnUnder().getAsDouble(), spec, shape);
+      }
+    }
+    return findings;
+  }
+
+  private static Finding open(String sides, Open open) {
+    return open == Open.BARE
+        ? Finding.plain(
+            "run-open",
+            NOTE,
+            sides
+                + ": the side is left bare; the covering ends at the edge of the face, with no"
+                + " staples and no grip. At its ends the sides beside it stop level with it.",
+            OWN,
+            "Set the part with this side against a wall")
+        : Finding.plain(
+            "run-open",
+            CAUTION,
+            sides
+                + ": the covering is glued to the side and cut off level with the back; glue on"
+                + " foam holds little, and nothing is stapled there.",
+            OWN,
+            "Glue it to the board's edge as well, and let it set before the corners are pulled");
+  }
+
+  /** A turn-under of its own: stated where it changes, and with room for its staples. */
+  private static void turnUnder(
+      List<Finding> findings, String sides, double turnUnder, PadSpec spec, PadShape shape) {
+    double usual = shape.ends().usual().turnUnder();
+    findings.add(
+        Finding.of(
+            "run-turn-under",
+            NOTE,
+            FindingRules.text(
+                "%s: the turn-under is %.1f, elsewhere %.1f; the cut line steps where they meet.",
+                sides, turnUnder, usual),
+            turnUnder,
+            usual,
+            "mm",
+            "as given in the job",
+            "None needed"));
+    double room = turnUnder - spec.edgeDistance();
+    if (room < PadBuild.BEHIND_STAPLE) {
+      findings.add(
+          Finding.of(
+              "run-turn-under-no-room",
+              STOP,
+              FindingRules.text(
+                  "%s: a turn-under of %.1f leaves %.1f behind staples %.1f from the edge; %.1f is"
+                      + " needed.",
+                  sides, turnUnder, room, spec.edgeDistance(), PadBuild.BEHIND_STAPLE),
+              room,
+              PadBuild.BEHIND_STAPLE,
+              "mm",
+              OWN,
+              "Give the run a larger turn-under, or leave it open and glue it"));
+    }
+  }
+}
