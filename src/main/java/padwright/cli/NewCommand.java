@@ -156,11 +156,13 @@ final class NewCommand implements Callable<Integer> {
       out.object(null).array("patterns");
       for (ReadyPart p : parts) {
         out.object(null).text("id", p.id()).text("name", p.name()).text("about", p.about());
-        out.text("length", p.length());
-        if (p.width().isPresent()) {
-          out.text("width", p.width().get());
-        } else {
-          out.nothing("width");
+        for (String size : List.of("length", "width")) {
+          Optional<String> about = size.equals("length") ? p.length() : p.width();
+          if (about.isPresent()) {
+            out.text(size, about.get());
+          } else {
+            out.nothing(size);
+          }
         }
         out.end();
       }

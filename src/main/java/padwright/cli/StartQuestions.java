@@ -41,7 +41,9 @@ final class StartQuestions {
     // The size of an outline drawn by its points cannot be answered with one number.
     boolean points = drawn || pad.base().outline() instanceof OutlineShape.FreePath;
     OptionalDouble length =
-        points ? given.length() : ask(given.length(), ready.length(), () -> size(true));
+        points || ready.length().isEmpty()
+            ? given.length()
+            : ask(given.length(), ready.length().get(), () -> size(true));
     OptionalDouble width =
         points || ready.width().isEmpty()
             ? given.width()

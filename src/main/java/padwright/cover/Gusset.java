@@ -13,13 +13,14 @@ import padwright.shape.TautPath;
  * straight from the tip of the slit, and takes its allowance out of the covering: nothing at the
  * tip, {@link #ALLOWANCE} at the trim line.
  *
- * <p>Its own frame: x across, 0 on the arris; y down, 0 at the tip. Seen from the outside.
+ * <p>Its own frame: x across, 0 on the arris; y up, 0 at the tip and negative below it. Seen from
+ * the outside.
  *
  * @param corner name of the corner
  * @param slit on the flat cover, from the tip out to the cut line
  * @param seam the two seam lines, bottom to tip to bottom, open
  * @param arris crease along its middle, from the tip to the back arris
- * @param back level of the back arris, y
+ * @param back how far below the tip the back arris lies, mm
  * @param cut closed cut line
  * @param opening slit up its middle, so that its two halves turn under apart
  * @param seamsOnCover the two seam lines on the flat cover
@@ -162,13 +163,18 @@ public record Gusset(
     return new Gusset(
         corner,
         slit,
-        Path.polyline(seam),
-        Path.line(Vec2.ZERO, new Vec2(0, joined)),
+        down(Path.polyline(seam)),
+        down(Path.line(Vec2.ZERO, new Vec2(0, joined))),
         back,
-        anticlockwise(Path.polygon(whole)),
-        Path.line(new Vec2(0, joined), new Vec2(0, bottom)),
+        anticlockwise(down(Path.polygon(whole))),
+        down(Path.line(new Vec2(0, joined), new Vec2(0, bottom))),
         List.of(seamPath(f, path, true), seamPath(f, path, false)),
         half);
+  }
+
+  /** Levels are counted down from the tip; the piece is drawn with its tip at the top. */
+  private static Path down(Path p) {
+    return p.rotated(Math.PI);
   }
 
   private static Path anticlockwise(Path p) {

@@ -51,7 +51,7 @@ public final class Starter {
               row.require("id").string(),
               row.require("name").string(),
               row.require("about").string(),
-              row.require("length").string(),
+              row.get("length").map(Node::string),
               row.get("width").map(Node::string));
       parts.put(part.id(), part);
     }

@@ -2,6 +2,7 @@ package padwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padwright.cover.CoverPlan;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
@@ -49,6 +50,7 @@ final class FoldLines {
   /** The line at one path length, where it lies on the cover and not in what was cut away. */
   static List<Path> at(PadShape shape, CoverPlan cover, double level) {
     List<Vec2> within = null;
+    Optional<Path> inner = null;
     List<Path> lines = new ArrayList<>();
     List<Segment> outline = shape.outline().segments();
     for (int i = 0; i < outline.size(); i++) {
@@ -77,11 +79,10 @@ final class FoldLines {
       Vec2 to = s.end().plus(out).along(along, hollow(s, next) * level);
       if (level < 0) {
         // Inside the outline the lines of two sides meet at a mitre.
-        Path inner = Offset.by(shape.outline(), level).orElse(null);
         if (inner == null) {
-          continue;
+          inner = Offset.by(shape.outline(), level);
         }
-        lines.addAll(matching(inner, s));
+        inner.ifPresent(p -> lines.addAll(matching(p, s)));
         continue;
       }
       if (within == null) {

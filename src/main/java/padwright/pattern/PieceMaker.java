@@ -174,7 +174,7 @@ final class PieceMaker {
     Gusset g = cover.gussets().get(i);
     List<LineMark> lines = new ArrayList<>();
     lines.add(new LineMark(LineKind.SEAM, g.seam()));
-    lines.add(new LineMark(LineKind.CREASE, g.arris()));
+    lines.add(new LineMark(LineKind.FOLD, g.arris()));
     lines.add(new LineMark(LineKind.RELIEF, g.opening()));
     return piece(
         "gusset-" + (i + 1),

@@ -72,23 +72,20 @@ final class RunRules {
   }
 
   private static Finding open(String sides, Open open) {
-    return open == Open.BARE
-        ? Finding.plain(
-            "run-open",
-            NOTE,
-            sides
-                + ": the side is left bare; the covering ends at the edge of the face, with no"
-                + " staples and no grip. At its ends the sides beside it stop level with it.",
-            OWN,
-            "Set the part with this side against a wall")
-        : Finding.plain(
-            "run-open",
-            CAUTION,
-            sides
-                + ": the covering is glued to the side and cut off level with the back; glue on"
-                + " foam holds little, and nothing is stapled there.",
-            OWN,
-            "Glue it to the board's edge as well, and let it set before the corners are pulled");
+    boolean bare = open == Open.BARE;
+    return Finding.plain(
+        "run-open",
+        bare ? NOTE : CAUTION,
+        sides
+            + (bare
+                ? ": the side is left bare; the covering ends at the edge of the face, with no"
+                    + " staples and no grip. At its ends the sides beside it stop level with it."
+                : ": the covering is glued to the side and cut off level with the back; glue on"
+                    + " foam holds little, and nothing is stapled there."),
+        OWN,
+        bare
+            ? "Set the part with this side against a wall"
+            : "Glue it to the board's edge as well, and let it set before the corners are pulled");
   }
 
   /** A turn-under of its own: stated where it changes, and with room for its staples. */

@@ -1,5 +1,6 @@
 package padwright.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
@@ -15,6 +16,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Kind;
+import padwright.geometry.Vec2;
 import padwright.pattern.Pads;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternEngine;
@@ -30,6 +32,7 @@ public class EngineBench {
   private final PatternEngine engine = new PatternEngine(Pads.CATALOGUE);
   private final WrappedPad rest = rest();
   private final WrappedPad stool = stool();
+  private final WrappedPad hundred = hundred();
 
   private static WrappedPad rest() {
     Pads pads = new Pads();
@@ -46,6 +49,39 @@ public class EngineBench {
     pads.foam = List.of(Pads.layer(50, 0));
     pads.turnUnder = OptionalDouble.empty();
     return pads.pad();
+  }
+
+  /**
+   * A scalloped seat: 25 times a line, an outward arc, a line and a hollow arc, each running
+   * smoothly into the next. Each of the 25 turns by a 25th of a full turn, so that it closes.
+   */
+  private static WrappedPad hundred() {
+    Pads pads = new Pads();
+    pads.covering = "knit-fabric";
+    List<OutlineShape.Point> points = new ArrayList<>();
+    Vec2 at = Vec2.ZERO;
+    double facing = 0;
+    double hollow = Math.toRadians(10);
+    double outward = hollow + 2 * Math.PI / 25;
+    for (int k = 0; k < 25; k++) {
+      for (double[] arc : new double[][] {{200, outward}, {250, -hollow}}) {
+        points.add(new OutlineShape.Point(at, new OutlineShape.Leg.Straight()));
+        at = at.along(Vec2.polar(facing), 20);
+        points.add(
+            new OutlineShape.Point(at, new OutlineShape.Leg.Arc(Math.tan(arc[1] / 4))));
+        double chord = 2 * arc[0] * Math.sin(Math.abs(arc[1]) / 2);
+        at = at.along(Vec2.polar(facing + arc[1] / 2), chord);
+        facing += arc[1];
+      }
+    }
+    pads.outline = new OutlineShape.FreePath(points);
+    return pads.pad();
+  }
+
+  /** An outline of 100 lines and arcs, hollow in 25 places. */
+  @Benchmark
+  public PartResult hundredLinesAndArcs() {
+    return engine.run(hundred);
   }
 
   /** The 600 x 60 forearm rest. */

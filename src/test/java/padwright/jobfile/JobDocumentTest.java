@@ -95,6 +95,9 @@ class JobDocumentTest {
             tuple("desk-rest", 2),
             tuple("stool-top", 4),
             tuple("reading-chair", 1),
-            tuple("wall-panel", 2));
+            tuple("wall-panel", 2),
+            tuple("window-seat", 1),
+            tuple("corner-bench", 1),
+            tuple("booth-back", 1));
   }
 }

@@ -48,16 +48,27 @@ class StarterTest {
     }
     assertThat(starter.parts().stream().map(ReadyPart::id))
         .containsExactly(
-            "forearm-rest", "round-stool-top", "drop-in-seat", "wall-panel", "armrest", "kneeler");
+            "forearm-rest",
+            "round-stool-top",
+            "drop-in-seat",
+            "wall-panel",
+            "armrest",
+            "kneeler",
+            "splayed-window-seat",
+            "corner-bench-pad",
+            "curved-back-panel");
   }
 
   @Test
   void everyReadyMadePartStartsAsItStands() {
     for (ReadyPart part : starter.parts()) {
       WrappedPad pad = only(starter.start(part.id(), StartNumbers.none()));
-      assertThat(pad.base().outline() instanceof OutlineShape.Circle)
+      OutlineShape outline = pad.base().outline();
+      boolean points = outline instanceof OutlineShape.FreePath;
+      assertThat(outline instanceof OutlineShape.Circle || points)
           .as(part.id())
           .isEqualTo(part.width().isEmpty());
+      assertThat(part.length().isEmpty()).as(part.id()).isEqualTo(points);
       assertThat(pad.staples().leg()).as("the leg is chosen by the rules").isEmpty();
       assertThat(starter.taken(part.id(), StartNumbers.none())).isNotEmpty();
     }

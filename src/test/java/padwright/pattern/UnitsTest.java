@@ -39,7 +39,7 @@ class UnitsTest {
               .filter(p -> p.toString().endsWith(".json"))
               .sorted()
               .toList();
-      assertThat(ready).hasSize(6);
+      assertThat(ready).hasSize(9);
       return Stream.concat(Stream.of(Path.of("demo", "reading-nook.json")), ready.stream());
     }
   }

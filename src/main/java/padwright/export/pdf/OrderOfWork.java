@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import padwright.cover.CornerPlan;
+import padwright.cover.Gusset;
 import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
 import padwright.design.PadSpec;
@@ -119,6 +120,14 @@ final class OrderOfWork {
         "Mark the cover on the back of the covering: cut line, trim line, fold lines, centre marks."
             + " Cut it out on the solid cut line"
             + (cornersAreCut() ? ", its corners too; no cut goes further than drawn." : "."));
+    for (Gusset g : part.cover().gussets()) {
+      steps.add(
+          "At "
+              + g.corner()
+              + ", which is hollow: slit the cover as drawn, to the tip of its seam lines. Lay the"
+              + " gusset's edge on the slit's, outside to outside, and sew each seam from the tip"
+              + " out along its line; then snip the gusset up its middle as drawn.");
+    }
     if (cornersAreCut()) {
       steps.add(
           "Before any staple: lay the cover on the pad dry, its fold lines on the edges, and press"
@@ -216,8 +225,7 @@ final class OrderOfWork {
       case PLEATS ->
           c.pleats() + " even pleats, " + Sizes.mm(c.pleatDepth()) + " mm deep each." + relief;
       case GUSSET ->
-          "hollow corner: slit to the tip of the seam lines, sew the gusset in before the cover goes"
-              + " on.";
+          "hollow corner: the gusset's crease on the arris, its halves turned under apart.";
       case CLIPS -> c.pleats() + " clips from the cut line, each stopping short of the back arris.";
       case NOTCHES -> c.pleats() + " notches, their mouths closed on the back." + relief;
     };
