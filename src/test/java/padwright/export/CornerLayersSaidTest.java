@@ -77,6 +77,8 @@ class CornerLayersSaidTest {
             LineStyle.STAPLE,
             LineStyle.OUTLINE,
             LineStyle.CENTRE,
+            LineStyle.SLIT,
+            LineStyle.ZONE,
             LineStyle.RELIEF);
     for (LineStyle a : lines) {
       for (LineStyle b : lines.subList(0, lines.indexOf(a))) {
