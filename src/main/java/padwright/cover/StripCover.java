@@ -17,6 +17,9 @@ final class StripCover {
   /** A joint that turns less than this, radians, is smooth. */
   static final double SLIGHT = 1e-6;
 
+  /** No trim line that ends a strip lies further out than this past the developed side, mm. */
+  private static final double FURTHER = 300;
+
   private final List<Vec2> cut;
   private final Skeleton skeleton;
   private final TautPath path;
@@ -95,10 +98,11 @@ final class StripCover {
     double stop = after < 0 ? least * after : wide * after;
     List<Vec2> box =
         List.of(
-            at(side, -start - 1, end),
-            at(side, side.length() + stop + 1, end),
+            // The inner line first: most of the cover lies behind it.
             at(side, side.length() + stop + 1, path.startX() - 1),
-            at(side, -start - 1, path.startX() - 1));
+            at(side, -start - 1, path.startX() - 1),
+            at(side, -start - 1, end),
+            at(side, side.length() + stop + 1, end));
     return Polygons.inside(cut, box);
   }
 
@@ -148,11 +152,21 @@ final class StripCover {
     double x0 = path.out(back);
     List<Vec2> cut = seams.ownSide(index, this.cut);
     double shortest = Double.POSITIVE_INFINITY;
+    boolean slit =
+        skeleton.elements().get(index).after() == Fold.GUSSET
+            || skeleton.previous(index).after() == Fold.GUSSET;
     // On the back the mitres run inwards as fast as the covering does.
+    Vec2 middle = side.from().midpoint(side.to());
+    double about = side.length() / 2 + path.developed() + FURTHER;
     for (int i = 0; i < cut.size(); i++) {
-      Vec2 a = cut.get(i).minus(side.from());
-      Vec2 b = cut.get((i + 1) % cut.size()).minus(side.from());
-      if (seams.alongSeam(index, cut.get(i), cut.get((i + 1) % cut.size()))) {
+      Vec2 p = cut.get(i);
+      Vec2 q = cut.get(i + 1 == cut.size() ? 0 : i + 1);
+      if (p.distance(middle) > about + p.distance(q)) {
+        continue;
+      }
+      Vec2 a = p.minus(side.from());
+      Vec2 b = q.minus(side.from());
+      if (slit && seams.alongSeam(index, p, q)) {
         continue;
       }
       double[] span = {0, 1};
