@@ -130,11 +130,7 @@ final class CornerChooser {
 
   /** How far the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
   private double opening(CornerSite site) {
-    return -2 * Math.tan(site.turn() / 2) * (path.backStart() - wallOut());
-  }
-
-  private double wallOut() {
-    return path.out(Math.min(path.backStart(), path.wallEnd()));
+    return -2 * Math.tan(site.turn() / 2) * path.surplus(path.backStart());
   }
 
   /**

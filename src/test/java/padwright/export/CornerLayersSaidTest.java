@@ -26,6 +26,10 @@ class CornerLayersSaidTest {
     int read = 0;
     for (PartResult r : set.parts()) {
       for (NamedDrawing d : CornerDiagram.all(Demo.header(set, r), r)) {
+        if (d.name().contains("gusset")) {
+          // Sewn, not folded: it speaks of no staples.
+          continue;
+        }
         String words = words(d.drawing());
         Matcher m = THROUGH.matcher(words);
         int said = m.find() ? Integer.parseInt(m.group(1)) : 1;
