@@ -166,9 +166,10 @@ public final class CoverDeveloper {
         trim, cut, perSide, turnUnder, corners, skeleton, gussets, clips, overlaps);
   }
 
-  /** Convex outlines have a line that cannot meet itself. */
+  /** Plain convex outlines have a line that cannot meet itself. */
   private boolean overlaps(Path line) {
-    return !convex && (line.signedArea() < 0 || Crossings.first(line).isPresent());
+    return (!convex || names.get(0).startsWith("side "))
+        && (line.signedArea() < 0 || Crossings.first(line).isPresent());
   }
 
   /** The outline moved out, without any cut. */

@@ -30,8 +30,8 @@ final class HollowRules {
           Finding.plain(
               "cover-overlaps",
               STOP,
-              "The covering of two sides would have to be in one place on the flat: the hollow"
-                  + " between them is too narrow for both turn-unders and walls.",
+              "The cut line would cross itself: a hollow is too narrow for the walls and turn-unders"
+                  + " of both its sides, or the cuts of two tight corners meet.",
               "the blank's own outline",
               "Widen the hollow, take less foam or turn-under, or cover the part in two pieces with"
                   + " a seam"));
