@@ -148,7 +148,9 @@ final class FiguresText {
     if (s.leg() > 0) {
       out.append(", leg ").append(lengths.leg(s.leg()));
     }
-    out.append(", ").append(lengths.spoken(s.spacing())).append(" apart at most, ");
+    out.append(", ")
+        .append(lengths.spoken(r.staples().mostApart(s.spacing())))
+        .append(" apart at most, ");
     out.append(
         s.suggestedLeg().isPresent()
             ? "longest leg that passes " + longest(s.suggestedLeg().getAsDouble())

@@ -72,7 +72,9 @@ public final class StaplePlanner {
                 shape.ends().stapled())
             .places();
     boolean round = StapleLine.isRim(corners);
-    List<Place> kept = kept(places, holes);
+    HoleRows rows =
+        new HoleRows(spec.spacing(), Crowns.pitch(spec.staple().crown()), at -> isClear(at, holes));
+    List<Place> kept = kept(round ? places : rows.setOut(places), holes);
     List<Position> positions = new ArrayList<>();
     int cornerLayers = 1;
     for (Place p : ordered(kept, round)) {

@@ -39,6 +39,7 @@ final class StapleRules {
 
   void staples(StaplePlan plan) {
     spacing();
+    gap(plan);
     arris();
     boolean any = StapleDepths.longestPassing(plan.legs(), spec.staple().id()).isPresent();
     if (plan.leg() == 0) {
@@ -113,6 +114,24 @@ final class StapleRules {
               "mm",
               OWN,
               "Take a narrower crown, or a wider spacing"));
+    }
+  }
+
+  private void gap(StaplePlan plan) {
+    double asked = Math.max(spec.spacing(), StaplePlan.closest(spec.staple()));
+    if (plan.wider(asked)) {
+      findings.add(
+          Finding.of(
+              "staple-gap",
+              CAUTION,
+              text(
+                  "Where staples make way two neighbours stand %.1f apart; %.1f was to be the most.",
+                  plan.largestGap(), asked),
+              plan.largestGap(),
+              asked,
+              "mm",
+              "geometry of the base",
+              "Move what is in the way further from the edge, or glue the turn-under there"));
     }
   }
 
