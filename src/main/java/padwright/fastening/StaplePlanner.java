@@ -30,6 +30,9 @@ public final class StaplePlanner {
   /** Wood left between a hole's edge and a staple, mm; own choice. */
   private static final double HOLE_CLEAR = 3;
 
+  /** No staple in pressed fibre board this near to a corner, mm: 3/4 in, trade page on MDF. */
+  private static final double PRESSED_FIBRE_CORNER = 19.05;
+
   /** Chords may leave the base's arcs by this where a staple makes way for a hole, mm. */
   private static final double FLAT = 0.01;
 
@@ -66,6 +69,7 @@ public final class StaplePlanner {
                 spec.spacing(),
                 spec.edgeDistance(),
                 spec.cornerClear(),
+                spec.board().pressedFibre() ? PRESSED_FIBRE_CORNER : 0,
                 spec.staple().crown(),
                 corners,
                 front,
