@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import padwright.design.WrappedPad.Kind;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.Treatment;
+import padwright.geometry.Vec2;
 import padwright.measure.Sentence;
 import padwright.shape.TautPath;
 
@@ -42,6 +43,9 @@ final class CornerChooser {
 
   /** A hollow corner that asks for no more stretch than this takes no gusset; own choice. */
   static final double SLIGHT_STRETCH = 0.03;
+
+  /** Two sides face the front alike when the cosines differ by less. */
+  private static final double EVEN = 1e-9;
 
   private final Kind kind;
   private final Side front;
@@ -127,11 +131,7 @@ final class CornerChooser {
 
   /** How far the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
   private double opening(CornerSite site) {
-    return -2 * Math.tan(site.turn() / 2) * (path.backStart() - wallOut());
-  }
-
-  private double wallOut() {
-    return path.out(Math.min(path.backStart(), path.wallEnd()));
+    return -2 * Math.tan(site.turn() / 2) * path.surplus(path.backStart());
   }
 
   /**
@@ -231,13 +231,25 @@ final class CornerChooser {
       return endSides.contains(site.before());
     }
     String seen = front.name().toLowerCase(Locale.ROOT);
+    if (site.before().equals(site.after())) {
+      return facesMore(site);
+    }
     if (site.before().equals(seen)) {
       return true;
     }
     if (site.after().equals(seen)) {
       return false;
     }
-    return site.before().equals(opposite(seen));
+    if (site.before().equals(opposite(seen)) || site.after().equals(opposite(seen))) {
+      return site.before().equals(opposite(seen));
+    }
+    return facesMore(site);
+  }
+
+  /** Of two sides that face alike, whether the one before faces the front, or the back, more. */
+  private boolean facesMore(CornerSite site) {
+    Vec2 towards = Vec2.polar(-Math.PI / 2 + front.ordinal() * Math.PI / 2);
+    return Math.abs(site.outBefore().dot(towards)) > Math.abs(site.outAfter().dot(towards)) + EVEN;
   }
 
   private static String opposite(String side) {

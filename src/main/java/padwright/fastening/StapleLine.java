@@ -28,6 +28,9 @@ final class StapleLine {
   /** At a corner that turns less, radians, the fold is stapled across, as where two folds meet. */
   private static final double SLIGHT_TURN = 0.6;
 
+  /** Staples stay at most this share of a short side off its corners; own choice. */
+  private static final double CORNER_SHARE = 0.25;
+
   /** Chords may leave the outline by this where a place is looked for inside it, mm. */
   private static final double FLAT = 0.01;
 
@@ -220,7 +223,7 @@ final class StapleLine {
     boolean openEnd = open(i, 1);
     double length = s.length();
     double room = Math.max(roomAtEnd(i, true), roomAtEnd(i, false));
-    double clear = Math.max(Math.min(cornerClear, length / 4), room);
+    double clear = Math.max(Math.min(cornerClear, length * CORNER_SHARE), room);
     double from = openStart ? Math.min(spacing / 2, length / 4) : clear;
     double to = length - (openEnd ? Math.min(spacing / 2, length / 4) : clear);
     double middle = (from + to) / 2;

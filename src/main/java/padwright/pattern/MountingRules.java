@@ -25,6 +25,9 @@ import padwright.shape.PadShape;
 
 /** What the mounting gives cause to say. */
 final class MountingRules {
+  /** Foam tape is at least so many times as thick as the mismatch; trade page. */
+  private static final double TAPE = 2;
+
   private static final String REACH = "length against host and packing";
 
   private final List<Finding> findings = new ArrayList<>();
@@ -62,7 +65,7 @@ final class MountingRules {
                       + " no gap without packing.",
                   standOff),
               standOff,
-              standOff * 2,
+              standOff * TAPE,
               "mm",
               "trade rule: foam tape at least twice as thick as the mismatch",
               "Glue the packing in first"));

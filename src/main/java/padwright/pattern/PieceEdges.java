@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import padwright.design.WrappedPad;
 import padwright.geometry.Bounds;
+import padwright.geometry.Intersections;
+import padwright.geometry.Offset;
 import padwright.geometry.Path;
+import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.pattern.PatternPiece.LineKind;
@@ -20,16 +23,46 @@ final class PieceEdges {
   /** Arcs that face the front within 45 degrees are part of it. */
   private static final double HALF = 0.7;
 
+  /** Chords may leave a piece's arcs by this where a line is looked for over it, mm. */
+  private static final double FLAT = 0.01;
+
+  /** A shorter stretch of a middle line shows nothing, mm. */
+  private static final double SHORT = 1;
+
   private PieceEdges() {}
 
-  static void middleLines(List<LineMark> lines, Bounds b) {
+  /** The middle lines of a piece's box, as far as they run over the piece. */
+  static void middleLines(List<LineMark> lines, Path piece) {
+    Bounds b = piece.bounds();
     Vec2 c = b.centre();
-    lines.add(
-        new LineMark(
-            LineKind.CENTRE, Path.line(new Vec2(b.minX(), c.y()), new Vec2(b.maxX(), c.y()))));
-    lines.add(
-        new LineMark(
-            LineKind.CENTRE, Path.line(new Vec2(c.x(), b.minY()), new Vec2(c.x(), b.maxY()))));
+    Segment across = Segment.line(new Vec2(b.minX(), c.y()), new Vec2(b.maxX(), c.y()));
+    Segment along = Segment.line(new Vec2(c.x(), b.minY()), new Vec2(c.x(), b.maxY()));
+    for (Segment middle : List.of(across, along)) {
+      if (Offset.convex(piece)) {
+        lines.add(new LineMark(LineKind.CENTRE, new Path(List.of(middle), false)));
+      } else {
+        over(piece, middle).forEach(p -> lines.add(new LineMark(LineKind.CENTRE, p)));
+      }
+    }
+  }
+
+  /** The stretches of a straight line that lie over a piece. */
+  private static List<Path> over(Path piece, Segment line) {
+    List<Double> at = new ArrayList<>(List.of(0.0, line.length()));
+    for (Segment s : piece.segments()) {
+      Intersections.between(line, s).forEach(p -> at.add(p.distance(line.start())));
+    }
+    at.sort(null);
+    List<Vec2> polygon = piece.flattened(FLAT);
+    List<Path> stretches = new ArrayList<>();
+    for (int i = 0; i + 1 < at.size(); i++) {
+      Vec2 from = line.pointAt(at.get(i) / line.length());
+      Vec2 to = line.pointAt(at.get(i + 1) / line.length());
+      if (from.distance(to) > SHORT && Polygons.contains(polygon, from.midpoint(to))) {
+        stretches.add(Path.line(from, to));
+      }
+    }
+    return stretches;
   }
 
   /** Where the piece's middle lines cross its cut line. */

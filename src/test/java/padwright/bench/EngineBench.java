@@ -67,8 +67,7 @@ public class EngineBench {
       for (double[] arc : new double[][] {{200, outward}, {250, -hollow}}) {
         points.add(new OutlineShape.Point(at, new OutlineShape.Leg.Straight()));
         at = at.along(Vec2.polar(facing), 20);
-        points.add(
-            new OutlineShape.Point(at, new OutlineShape.Leg.Arc(Math.tan(arc[1] / 4))));
+        points.add(new OutlineShape.Point(at, new OutlineShape.Leg.Arc(Math.tan(arc[1] / 4))));
         double chord = 2 * arc[0] * Math.sin(Math.abs(arc[1]) / 2);
         at = at.along(Vec2.polar(facing + arc[1] / 2), chord);
         facing += arc[1];

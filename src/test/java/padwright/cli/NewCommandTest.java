@@ -40,7 +40,7 @@ class NewCommandTest {
         .contains("forearm-rest", "round-stool-top", "drop-in-seat", "wall-panel")
         .contains("armrest", "kneeler");
     JsonNode list = JSON.readTree(Cli.run("new", "--json").out()).get("patterns");
-    assertThat(list).hasSize(6);
+    assertThat(list).hasSize(9);
   }
 
   @ParameterizedTest

@@ -37,10 +37,13 @@ final class OrderOfWork {
   static List<String> steps(PartResult part) {
     OrderOfWork w = new OrderOfWork(part);
     w.board();
+    w.steps.addAll(FittingSteps.beforeFoam(part));
     w.foam();
     w.cover();
     w.staple();
+    w.steps.addAll(FittingSteps.afterCorners(part));
     w.finish();
+    w.steps.addAll(FittingSteps.last(part));
     return List.copyOf(w.steps);
   }
 
