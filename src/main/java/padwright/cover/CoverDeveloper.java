@@ -83,7 +83,8 @@ public final class CoverDeveloper {
               : treatments.get(Math.floorMod(order(sites.get(i)), treatments.size()));
       choices.add(
           bare(sites.get(i))
-              ? new CornerChoice(Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", "")
+              ? new CornerChoice(
+                  Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", CornerRefusal.NONE)
               : chooser.choose(sites.get(i), asked, endSides));
     }
     skeleton = new SkeletonBuilder(outline, names, sites, choices, front).build();
@@ -115,11 +116,11 @@ public final class CoverDeveloper {
   }
 
   /** What was asked for at a corner and could not be had, one sentence each. */
-  public List<String> refusals() {
-    List<String> list = new ArrayList<>();
+  public List<CornerRefusal> refusals() {
+    List<CornerRefusal> list = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
-      if (!choices.get(i).refused().isEmpty()) {
-        list.add(sites.get(i).name() + ": " + choices.get(i).refused());
+      if (choices.get(i).refused().any()) {
+        list.add(choices.get(i).refused().at(sites.get(i).name()));
       }
     }
     return list;

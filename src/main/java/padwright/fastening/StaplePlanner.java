@@ -27,6 +27,12 @@ import padwright.shape.PadShape;
 
 /** Sets the staples out, numbers them in driving order and picks the leg. */
 public final class StaplePlanner {
+  /** No staple in pressed fibre board this near to a corner, mm: 3/4 in, trade page on MDF. */
+  private static final double PRESSED_FIBRE_CORNER = 19.05;
+
+  /** A part to this width is stapled one long side after the other, mm; own choice. */
+  private static final double NARROW = 75;
+
   /** Chords may leave the base's arcs by this where a staple makes way for a hole, mm. */
   private static final double FLAT = 0.01;
 
@@ -77,13 +83,16 @@ public final class StaplePlanner {
                 spec.spacing(),
                 spec.edgeDistance(),
                 spec.cornerClear(),
+                spec.board().pressedFibre() ? PRESSED_FIBRE_CORNER : 0,
                 spec.staple().crown(),
                 corners,
                 front,
                 shape.ends().stapled())
             .places();
     boolean round = StapleLine.isRim(corners);
-    List<Place> kept = kept(places, clear);
+    HoleRows rows =
+        new HoleRows(spec.spacing(), Crowns.pitch(spec.staple().crown()), at -> isClear(at, clear));
+    List<Place> kept = kept(round ? places : rows.setOut(places), clear);
     List<Position> positions = new ArrayList<>();
     int cornerLayers = 1;
     for (Place p : ordered(kept, round)) {
@@ -182,7 +191,7 @@ public final class StaplePlanner {
     if (round) {
       return DrivingOrder.clock(places);
     }
-    boolean narrow = Math.min(shape.length(), shape.width()) <= 75;
+    boolean narrow = Math.min(shape.length(), shape.width()) <= NARROW;
     String seen = front.name().toLowerCase(Locale.ROOT);
     List<String> sides = List.of("front", "right", "back", "left");
     int f = sides.indexOf(seen);

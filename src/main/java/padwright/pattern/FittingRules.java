@@ -1,9 +1,5 @@
 package padwright.pattern;
 
-import static padwright.design.Finding.Level.CAUTION;
-import static padwright.pattern.FindingRules.OWN;
-import static padwright.pattern.FindingRules.text;
-
 import java.util.ArrayList;
 import java.util.List;
 import padwright.design.Finding;
@@ -17,9 +13,6 @@ import padwright.shape.PadShape;
 
 /** What cut-outs, vents, T-nuts and zones give cause to say. */
 final class FittingRules {
-  /** A gap this many times the spacing is more than a staple that has moved aside; own choice. */
-  static final double GAP = 1.5;
-
   /** Everything the rules of fittings look at. */
   record Scene(
       WrappedPad pad,
@@ -49,26 +42,6 @@ final class FittingRules {
     findings.addAll(new CutOutRules(scene).findings());
     findings.addAll(new InsertRules(scene).findings());
     findings.addAll(new ZoneRules(scene, figures).findings());
-    stapleGap(scene, findings);
     return findings;
-  }
-
-  private static void stapleGap(Scene s, List<Finding> findings) {
-    double most = GAP * s.spec().spacing();
-    if (s.staples().largestGap() > most) {
-      findings.add(
-          Finding.of(
-              "staple-gap",
-              CAUTION,
-              text(
-                  "What goes through the board takes the place of staples: two neighbours stand %.0f"
-                      + " apart, %.0f was asked for.",
-                  s.staples().largestGap(), s.spec().spacing()),
-              s.staples().largestGap(),
-              most,
-              "mm",
-              OWN,
-              "Move it further from the edge, or glue the turn-under there"));
-    }
   }
 }

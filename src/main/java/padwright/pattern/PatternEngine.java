@@ -18,6 +18,7 @@ import padwright.design.WrappedPad.Hole;
 import padwright.fastening.FittingPlan;
 import padwright.fastening.Mounting;
 import padwright.fastening.MountingPlanner;
+import padwright.fastening.StapleDepths;
 import padwright.fastening.StaplePlan;
 import padwright.fastening.StaplePlanner;
 import padwright.fastening.TongueStaples;
@@ -95,7 +96,9 @@ public final class PatternEngine {
       more.note(
           "staples.leg",
           FindingRules.text("%.0f mm", staples.leg()),
-          "the longest that stays clear of the foam",
+          StapleDepths.longestPassing(staples.legs(), spec.staple().id()).isPresent()
+              ? "the longest that passes"
+              : "the longest that stays clear of the foam",
           padwright.material.Status.OWN);
     }
     double standOff = spec.coverThickness() * FiguresMaker.cornerLayers(staples);

@@ -97,7 +97,7 @@ final class PieceEdges {
    * arcs that do.
    */
   static Path frontEdge(Path path, WrappedPad.Side front) {
-    Vec2 towards = Vec2.polar(-Math.PI / 2 + front.ordinal() * Math.PI / 2);
+    Vec2 towards = towards(front);
     List<Segment> segments = path.segments();
     Segment straight = null;
     for (Segment s : segments) {
@@ -110,10 +110,58 @@ final class PieceEdges {
     if (straight != null) {
       return new Path(List.of(straight), false);
     }
+    return roundFront(path, towards);
+  }
+
+  /**
+   * The front of a cover's cut line, which notches and relief cuts may break: their sides face
+   * anywhere and are no edge of the part. What counts is the front of the base it is wrapped round.
+   */
+  static Path frontEdge(Path cut, Path outline, WrappedPad.Side front) {
+    Vec2 towards = towards(front);
+    Segment base = frontEdge(outline, front).segments().get(0);
+    if (base.isArc()) {
+      return roundFront(cut, towards);
+    }
+    Vec2 from = base.pointAt(0.5);
+    Vec2 out = base.directionAt(0.5).right();
+    Segment furthest = null;
+    double most = 0;
+    for (Segment s : cut.segments()) {
+      double at = s.isArc() || facing(s, out) < SQUARELY ? 0 : reach(from, out, s);
+      if (at > most) {
+        most = at;
+        furthest = s;
+      }
+    }
+    return furthest == null ? roundFront(cut, towards) : new Path(List.of(furthest), false);
+  }
+
+  /** How far along a ray a straight segment crosses it; 0 where it does not. */
+  private static double reach(Vec2 from, Vec2 out, Segment s) {
+    double a = s.start().minus(from).cross(out);
+    double b = s.end().minus(from).cross(out);
+    if (a * b > 0 || a == b) {
+      return 0;
+    }
+    return s.start().along(s.end().minus(s.start()), a / (a - b)).minus(from).dot(out);
+  }
+
+  private static Vec2 towards(WrappedPad.Side front) {
+    return Vec2.polar(-Math.PI / 2 + front.ordinal() * Math.PI / 2);
+  }
+
+  /** What lies furthest forward and faces the front, with what faces it beside that. */
+  private static Path roundFront(Path path, Vec2 towards) {
+    List<Segment> segments = path.segments();
     int n = segments.size();
     int first = 0;
+    double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < n; i++) {
-      if (facing(segments.get(i), towards) > facing(segments.get(first), towards)) {
+      Segment s = segments.get(i);
+      double forward = s.pointAt(0.5).dot(towards);
+      if (facing(s, towards) > HALF && forward > most + 1e-9) {
+        most = forward;
         first = i;
       }
     }

@@ -223,7 +223,9 @@ final class PieceMaker {
     }
     lines.add(new LineMark(LineKind.BASE_OUTLINE, stretched(shape.outline())));
     lines.add(
-        new LineMark(LineKind.FRONT, stretched(PieceEdges.frontEdge(cover.cut(), pad.front()))));
+        new LineMark(
+            LineKind.FRONT,
+            stretched(PieceEdges.frontEdge(cover.cut(), shape.outline(), pad.front()))));
     Vec2 warp = spec.warpAlongWidth() ? new Vec2(0, 1) : new Vec2(1, 0);
     return piece(
         "cover",

@@ -170,8 +170,8 @@ final class OrderOfWork {
         "Face down, centre marks on centre marks: "
             + order
             + ". Follow the numbers on the base pattern, "
-            + Sizes.mm(figures.staples().spacing())
-            + " mm apart, "
+            + Sizes.mm(part.staples().mostApart(figures.staples().spacing()))
+            + " mm apart at most, "
             + Sizes.mm(spec.edgeDistance())
             + " mm from the edge."
             + (round() ? "" : " Corners last."));
