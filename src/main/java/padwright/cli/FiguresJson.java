@@ -8,6 +8,7 @@ import padwright.cover.CornerPlan;
 import padwright.cover.WrapReport;
 import padwright.design.Assumption;
 import padwright.design.Finding;
+import padwright.fastening.StaplePlan;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.pattern.Figures;
 import padwright.pattern.Figures.Box;
@@ -64,7 +65,7 @@ final class FiguresJson {
     boxes("wadding", f.wadding());
     boxes("dustCover", f.dustCover());
     cover(f.cover());
-    staples(f.staples(), r.staples().legs());
+    staples(f.staples(), r.staples());
     out.number("standOff", f.standOff());
     gap(f.bareGap());
     out.number("weight", f.weight());
@@ -105,27 +106,27 @@ final class FiguresJson {
     out.end().end();
   }
 
-  private void staples(StapleFigures s, List<LegVerdict> legs) throws IOException {
+  private void staples(StapleFigures s, StaplePlan plan) throws IOException {
     out.object("staples")
         .number("leg", s.leg())
         .count("count", s.count())
-        .number("spacing", s.spacing());
+        .number("spacing", s.spacing())
+        .number("largestGap", plan.largestGap());
     depth(s.single());
     out.number("suggestedLeg", s.suggestedLeg());
     out.object("corner");
     depth(s.corner());
     out.end();
     out.array("legs");
-    for (LegVerdict v : legs) {
+    for (LegVerdict v : plan.legs()) {
       out.object(null)
           .text("staple", v.staple())
           .number("leg", v.leg())
           .number("penetration", v.penetration())
           .number("margin", v.margin())
-          .number("hold", v.hold())
-          .flag("passes", v.passes())
-          .text("verdict", v.verdict())
-          .end();
+          .number("hold", v.hold());
+      out.object("corner").number("margin", v.cornerMargin()).number("hold", v.cornerHold()).end();
+      out.flag("passes", v.passes()).text("verdict", v.verdict()).end();
     }
     out.end().end();
   }

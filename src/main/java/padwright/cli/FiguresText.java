@@ -148,7 +148,9 @@ final class FiguresText {
     if (s.leg() > 0) {
       out.append(", leg ").append(lengths.leg(s.leg()));
     }
-    out.append(", ").append(lengths.spoken(s.spacing())).append(" apart at most, ");
+    out.append(", ")
+        .append(lengths.spoken(r.staples().mostApart(s.spacing())))
+        .append(" apart at most, ");
     out.append(
         s.suggestedLeg().isPresent()
             ? "longest leg that passes " + longest(s.suggestedLeg().getAsDouble())
@@ -164,6 +166,8 @@ final class FiguresText {
     }
     if (s.suggestedLeg().isEmpty()) {
       legs(r);
+    } else {
+      ownLegs(r);
     }
   }
 
@@ -178,6 +182,26 @@ final class FiguresText {
         lengths.depth(d.penetration()),
         lengths.depth(d.margin()),
         lengths.depth(d.hold()));
+  }
+
+  /** The legs of the series used: which others would do, and why the rest would not. */
+  private void ownLegs(PartResult r) {
+    Table t = new Table(INDENT, "lrrl");
+    t.row(
+        "Legs, " + lengths.depthUnit(),
+        "left under the point",
+        "holds",
+        "verdict" + lengths.inSentences());
+    for (LegVerdict v : r.staples().legs()) {
+      if (v.staple().equals(r.spec().staple().id())) {
+        t.row(
+            lengths.inches() ? lengths.depth(v.leg()) : plain(v.leg()),
+            lengths.depth(v.margin()),
+            lengths.depth(v.hold()),
+            v.verdict());
+      }
+    }
+    out.append(t);
   }
 
   /** Where none passes, the maker has to choose among them all. */

@@ -19,4 +19,4 @@ record CornerChoice(
     double pleatDepth,
     int notches,
     String reason,
-    String refused) {}
+    CornerRefusal refused) {}

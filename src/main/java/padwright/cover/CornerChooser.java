@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import padwright.design.WrappedPad.Kind;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.Treatment;
+import padwright.geometry.Vec2;
 import padwright.measure.Sentence;
 import padwright.shape.TautPath;
 
@@ -42,6 +43,9 @@ final class CornerChooser {
 
   /** A hollow corner that asks for no more stretch than this takes no gusset; own choice. */
   static final double SLIGHT_STRETCH = 0.03;
+
+  /** Two sides face the front alike when the cosines differ by less. */
+  private static final double EVEN = 1e-9;
 
   private final Kind kind;
   private final Side front;
@@ -87,10 +91,11 @@ final class CornerChooser {
   private CornerChoice hollow(CornerSite site, Treatment asked) {
     boolean slight = site.sharp() && stretchNeeded(site) <= SLIGHT_STRETCH;
     Treatment take = site.sharp() && !slight ? Treatment.GUSSET : Treatment.CLIPS;
-    String refused =
+    CornerRefusal refused =
         asked == Treatment.AUTO || asked == take
-            ? ""
-            : words(asked) + " takes up covering, and at a hollow place there is too little";
+            ? CornerRefusal.NONE
+            : CornerRefusal.plain(
+                words(asked) + " takes up covering, and at a hollow place there is too little");
     double lack = opening(site);
     if (slight) {
       return new CornerChoice(
@@ -126,11 +131,7 @@ final class CornerChooser {
 
   /** How far the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
   private double opening(CornerSite site) {
-    return -2 * Math.tan(site.turn() / 2) * (path.backStart() - wallOut());
-  }
-
-  private double wallOut() {
-    return path.out(Math.min(path.backStart(), path.wallEnd()));
+    return -2 * Math.tan(site.turn() / 2) * path.surplus(path.backStart());
   }
 
   /**
@@ -168,15 +169,21 @@ final class CornerChooser {
   }
 
   private CornerChoice sharp(CornerSite site, Treatment asked, String endSides) {
-    String refused = "";
+    CornerRefusal refused = CornerRefusal.NONE;
     Treatment take = asked;
     if (asked == Treatment.EASED || asked == Treatment.PLEATS || asked == Treatment.NOTCHES) {
-      refused = words(asked) + " needs a rounded corner and this one is sharp";
+      refused = CornerRefusal.plain(words(asked) + " needs a rounded corner and this one is sharp");
       take = Treatment.AUTO;
     }
     boolean acute = site.turn() > Math.PI / 2 + 1e-6;
     if (take == Treatment.DOUBLE_PLEAT && acute) {
-      refused = "a double pleat at a corner sharper than square is not covered";
+      double angle = 180 - Math.toDegrees(site.turn());
+      refused =
+          CornerRefusal.of(
+              text("a double pleat needs 90 degrees or more and this corner has %.1f", angle),
+              angle,
+              90,
+              "degrees");
       take = Treatment.SINGLE_PLEAT;
     }
     String reason = "as named in the job";
@@ -224,13 +231,25 @@ final class CornerChooser {
       return endSides.contains(site.before());
     }
     String seen = front.name().toLowerCase(Locale.ROOT);
+    if (site.before().equals(site.after())) {
+      return facesMore(site);
+    }
     if (site.before().equals(seen)) {
       return true;
     }
     if (site.after().equals(seen)) {
       return false;
     }
-    return site.before().equals(opposite(seen));
+    if (site.before().equals(opposite(seen)) || site.after().equals(opposite(seen))) {
+      return site.before().equals(opposite(seen));
+    }
+    return facesMore(site);
+  }
+
+  /** Of two sides that face alike, whether the one before faces the front, or the back, more. */
+  private boolean facesMore(CornerSite site) {
+    Vec2 towards = Vec2.polar(-Math.PI / 2 + front.ordinal() * Math.PI / 2);
+    return Math.abs(site.outBefore().dot(towards)) > Math.abs(site.outAfter().dot(towards)) + EVEN;
   }
 
   private static String opposite(String side) {
@@ -243,15 +262,19 @@ final class CornerChooser {
   }
 
   private CornerChoice rounded(CornerSite site, Treatment asked) {
-    String refused = "";
+    CornerRefusal refused = CornerRefusal.NONE;
     Treatment take = asked;
     if (asked == Treatment.SINGLE_PLEAT
         || asked == Treatment.DOUBLE_PLEAT
         || asked == Treatment.MITRED_END) {
       refused =
-          text(
-              "%s needs a sharp corner and this one is rounded to %.1f",
-              words(asked), site.leastRadius());
+          CornerRefusal.of(
+              text(
+                  "%s needs a sharp corner and this one is rounded to %.1f",
+                  words(asked), site.leastRadius()),
+              site.leastRadius(),
+              0,
+              "mm");
       take = Treatment.AUTO;
     }
     double wall = easeNeeded(site, true);
@@ -259,7 +282,11 @@ final class CornerChooser {
     String reason = "as named in the job";
     if (take == Treatment.EASED && all > ease) {
       refused =
-          text("easing takes up %.1f %% and the covering gives %.1f %%", 100 * all, 100 * ease);
+          CornerRefusal.of(
+              text("easing takes up %.1f %% and the covering gives %.1f %%", 100 * all, 100 * ease),
+              100 * all,
+              100 * ease,
+              "%");
       take = Treatment.AUTO;
     }
     if (take == Treatment.AUTO) {
@@ -286,10 +313,14 @@ final class CornerChooser {
     }
     if (take == Treatment.NOTCHES && wall > ease) {
       refused =
-          text(
-              "notches take up what lies on the back, but the wall would have to ease %.1f %% and"
-                  + " the covering gives %.1f %%",
-              100 * wall, 100 * ease);
+          CornerRefusal.of(
+              text(
+                  "notches take up what lies on the back, but the wall would have to ease %.1f %%"
+                      + " and the covering gives %.1f %%",
+                  100 * wall, 100 * ease),
+              100 * wall,
+              100 * ease,
+              "%");
       take = Treatment.PLEATS;
     }
     if (take == Treatment.NOTCHES) {
@@ -300,7 +331,7 @@ final class CornerChooser {
     return pleated(site, reason, refused);
   }
 
-  private CornerChoice pleated(CornerSite site, String reason, String refused) {
+  private CornerChoice pleated(CornerSite site, String reason, CornerRefusal refused) {
     double fullness = fullness(site, path.developed());
     double ratio = Math.min(1, SAGITTA / site.mostRadius());
     int facets = (int) Math.ceil(site.turn() / (2 * Math.acos(1 - ratio)) - 1e-9);

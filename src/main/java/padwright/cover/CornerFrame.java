@@ -61,7 +61,7 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
    * the wall's end over the back.
    */
   double fold(TautPath path, double s) {
-    return path.out(Math.min(s, path.wallEnd())) * mitre;
+    return (s >= path.wallEnd() ? path.wallOut() : path.out(s)) * mitre;
   }
 
   /** Half the width of the fold's surplus at path length s: from the fold to the bisector. */

@@ -52,6 +52,11 @@ public record CornerPlan(
     folds = List.copyOf(folds);
   }
 
+  /** How wide the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
+  public double opening() {
+    return turn < 0 ? 2 * Math.tan(-turn / 2) * (fullnessAtBack / turn) : 0;
+  }
+
   /** A fold of the corner on the flat cover. */
   public record Fold(Sense sense, Path line) {}
 

@@ -19,6 +19,8 @@ import padwright.shape.Outlines;
  * @param before which of the four sides the outline faces before it
  * @param after the same after it
  * @param over names of the segments before and after it
+ * @param outBefore outward normal where the side before it ends
+ * @param outAfter outward normal where the side after it begins
  * @param apex the corner, or the middle of the chain
  */
 record CornerSite(
@@ -31,6 +33,8 @@ record CornerSite(
     String before,
     String after,
     List<String> over,
+    Vec2 outBefore,
+    Vec2 outAfter,
     Vec2 apex) {
   /** A joint that turns less, radians (3 degrees), is no corner: the covering gives there. */
   static final double CORNER = 0.05;
@@ -116,6 +120,8 @@ record CornerSite(
         Outlines.facing(before, here),
         Outlines.facing(after, next),
         List.of(before, after),
+        here.directionAt(1).right(),
+        next.directionAt(0).right(),
         here.end());
   }
 
@@ -152,6 +158,8 @@ record CornerSite(
         before,
         after,
         List.of(names.get(previous), names.get(next)),
+        segments.get(first).directionAt(0).right(),
+        segments.get((first + count - 1) % n).directionAt(1).right(),
         apex);
   }
 

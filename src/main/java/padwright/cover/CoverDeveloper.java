@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Crossings;
-import padwright.geometry.Intersections;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
@@ -28,9 +27,6 @@ public final class CoverDeveloper {
   /** Chords may leave the cut line by this where clips are looked for, mm. */
   private static final double CLIP_CHORD = 0.1;
 
-  /** A hollow's line is drawn down to this radius, mm; a knife cannot follow a smaller one. */
-  private static final double LEAST_RADIUS = 1;
-
   private final PadShape shape;
   private final TautPath path;
   private final EdgeEnds ends;
@@ -42,6 +38,7 @@ public final class CoverDeveloper {
   private final Skeleton skeleton;
   private final double reliefStop;
   private final CornerChooser chooser;
+  private final CutLine cutLine;
 
   /**
    * @param treatments one for all corners or one per corner from front left anticlockwise
@@ -86,21 +83,17 @@ public final class CoverDeveloper {
               : treatments.get(Math.floorMod(order(sites.get(i)), treatments.size()));
       choices.add(
           bare(sites.get(i))
-              ? new CornerChoice(Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", "")
+              ? new CornerChoice(
+                  Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", CornerRefusal.NONE)
               : chooser.choose(sites.get(i), asked, endSides));
     }
     skeleton = new SkeletonBuilder(outline, names, sites, choices, front).build();
+    cutLine = new CutLine(named, sites, choices, chooser, path, ends, reliefStop);
   }
 
   /** Whether a rounding belongs to a side that is not covered. */
   private boolean bare(CornerSite site) {
     return !site.sharp() && ends.of(names.get(site.first())).bare();
-  }
-
-  /** Path length of the trim line along a segment, and of the cut line with the grip. */
-  private double edge(int i, double grip) {
-    EdgeEnds.EdgeEnd end = ends.of(names.get(i));
-    return end.level(path) + (end.turned() ? grip : 0);
   }
 
   private static int order(CornerSite site) {
@@ -123,11 +116,11 @@ public final class CoverDeveloper {
   }
 
   /** What was asked for at a corner and could not be had, one sentence each. */
-  public List<String> refusals() {
-    List<String> list = new ArrayList<>();
+  public List<CornerRefusal> refusals() {
+    List<CornerRefusal> list = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
-      if (!choices.get(i).refused().isEmpty()) {
-        list.add(sites.get(i).name() + ": " + choices.get(i).refused());
+      if (choices.get(i).refused().any()) {
+        list.add(choices.get(i).refused().at(sites.get(i).name()));
       }
     }
     return list;
@@ -174,16 +167,17 @@ public final class CoverDeveloper {
         trim, cut, perSide, turnUnder, corners, skeleton, gussets, clips, overlaps);
   }
 
-  /** Convex outlines have a line that cannot meet itself. */
+  /** Plain convex outlines have a line that cannot meet itself. */
   private boolean overlaps(Path line) {
-    return !convex && (line.signedArea() < 0 || Crossings.first(line).isPresent());
+    return (!convex || names.get(0).startsWith("side "))
+        && (line.signedArea() < 0 || Crossings.first(line).isPresent());
   }
 
   /** The outline moved out, without any cut. */
   private Path plain(double grip) {
     double[] each = new double[names.size()];
     for (int i = 0; i < each.length; i++) {
-      each[i] = Math.max(0, edge(i, grip));
+      each[i] = Math.max(0, cutLine.edge(i, grip));
     }
     return Offset.by(outline, each).orElse(outline);
   }
@@ -227,207 +221,7 @@ public final class CoverDeveloper {
 
   /** The closed trim line, or the cut line the grip beyond it, with its relief cuts. */
   public Path line(double grip) {
-    List<Segment> segments = outline.segments();
-    int n = segments.size();
-    List<List<Vec2>> joints = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      double before = edge(i, grip);
-      double after = edge((i + 1) % n, grip);
-      List<Vec2> joint = joint(i, before, after);
-      joint = cutShort(joint, segments.get(i), before, false);
-      joints.add(cutShort(joint, segments.get((i + 1) % n), after, true));
-    }
-    List<Segment> out = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      Segment s = segments.get(i);
-      List<Vec2> from = joints.get((i + n - 1) % n);
-      List<Vec2> to = joints.get(i);
-      if (s.isArc()) {
-        arc(out, i, edge(i, grip), joints);
-      } else {
-        add(out, from.get(from.size() - 1), to.get(0));
-      }
-      for (int k = 0; k + 1 < to.size(); k++) {
-        add(out, to.get(k), to.get(k + 1));
-      }
-    }
-    return new Path(out, true);
-  }
-
-  /** A rounding's or hollow's part of the line, joined to the points before and after it. */
-  private void arc(List<Segment> out, int i, double edge, List<List<Vec2>> joints) {
-    List<Vec2> before = joints.get(Math.floorMod(i - 1, names.size()));
-    Vec2 from = before.get(before.size() - 1);
-    Vec2 to = joints.get(i).get(0);
-    Segment s = outline.segments().get(i);
-    int site = siteOf(i);
-    if (choices.get(site).notches() > 0 && !sites.get(site).hollow()) {
-      if (sites.get(site).first() == i) {
-        CornerSite chain = sites.get(site);
-        int last = (chain.first() + chain.arcs() - 1) % names.size();
-        List<Vec2> end = joints.get(last);
-        List<Segment> notched = notched(site, edge, from, end.get(0));
-        add(out, from, notched.get(0).start());
-        out.addAll(notched);
-        add(out, out.get(out.size() - 1).end(), end.get(0));
-      }
-      return;
-    }
-    double left = s.radius() + Math.signum(s.bulge()) * edge;
-    if (left < LEAST_RADIUS) {
-      add(out, from, to);
-      return;
-    }
-    Vec2 c = s.centre();
-    double k = left / s.radius();
-    Vec2 a = c.plus(s.start().minus(c).times(k));
-    Vec2 b = c.plus(s.end().minus(c).times(k));
-    Segment moved = new Segment(a, b, s.bulge());
-    // A joint may cut the arc short, or lie beyond its end.
-    Vec2 start = moved.nearest(from);
-    Vec2 end = moved.nearest(to);
-    add(out, from, start);
-    double sweep =
-        start.equals(a) && end.equals(b)
-            ? s.sweep()
-            : turned(start.minus(c), end.minus(c), s.sweep());
-    out.add(new Segment(start, end, Math.tan(sweep / 4)));
-    add(out, end, to);
-  }
-
-  /**
-   * A corner's cut that begins or ends short of the corner begins or ends on the arc itself, not on
-   * its tangent there.
-   */
-  private static List<Vec2> cutShort(List<Vec2> joint, Segment arc, double edge, boolean after) {
-    if (!arc.isArc() || joint.size() < 2) {
-      return joint;
-    }
-    for (Segment moved : moved(arc, edge)) {
-      for (int k = 0; k + 1 < joint.size(); k++) {
-        int j = after ? joint.size() - 2 - k : k;
-        Segment line = Segment.line(joint.get(j), joint.get(j + 1));
-        for (Vec2 p : Intersections.between(line, moved)) {
-          List<Vec2> cut = new ArrayList<>();
-          if (after) {
-            cut.addAll(joint.subList(0, j + 1));
-            cut.add(p);
-          } else {
-            cut.add(p);
-            cut.addAll(joint.subList(j + 1, joint.size()));
-          }
-          return cut;
-        }
-      }
-    }
-    return joint;
-  }
-
-  private static double turned(Vec2 from, Vec2 to, double like) {
-    double turn = Math.atan2(from.cross(to), from.dot(to));
-    return turn * like < 0 ? turn + Math.signum(like) * 2 * Math.PI : turn;
-  }
-
-  private static void add(List<Segment> out, Vec2 a, Vec2 b) {
-    if (a.distance(b) > 1e-9) {
-      out.add(Segment.line(a, b));
-    }
-  }
-
-  /** The points of the cut line between segment i and the next. */
-  private List<Vec2> joint(int i, double before, double after) {
-    Segment s = outline.segments().get(i);
-    Segment next = outline.segments().get((i + 1) % outline.segments().size());
-    Vec2 u = s.directionAt(1);
-    Vec2 v = next.directionAt(0);
-    double turn = Math.atan2(u.cross(v), u.dot(v));
-    if (Math.abs(turn) <= Offset.SMOOTH) {
-      return step(s.end(), u, v, before, after);
-    }
-    CornerFrame f = CornerFrame.of(s.end(), u, v);
-    if (turn < 0) {
-      return hollowJoint(s, next, f, before, after);
-    }
-    for (int k = 0; k < sites.size(); k++) {
-      if (sites.get(k).sharp() && sites.get(k).first() == i) {
-        return CornerCut.line(f, choices.get(k).fold(), path, reliefStop, before, after);
-      }
-    }
-    return turn < CornerSite.CORNER && before != after
-        ? step(s.end(), u, v, before, after)
-        : List.of(f.meet(before, after));
-  }
-
-  /** Where the covering's end changes along a smooth edge the line steps, square to the edge. */
-  private static List<Vec2> step(Vec2 at, Vec2 u, Vec2 v, double before, double after) {
-    Vec2 first = at.along(u.right(), before);
-    return before == after ? List.of(first) : List.of(first, at.along(v.right(), after));
-  }
-
-  /** Where the lines of two sides cross short of a hollow corner. */
-  private static List<Vec2> hollowJoint(
-      Segment a, Segment b, CornerFrame f, double before, double after) {
-    if (-f.turn() < CornerSite.CORNER && before != after) {
-      return step(f.apex(), f.before(), f.after(), before, after);
-    }
-    Vec2 best = f.meet(before, after);
-    if (a.isArc() || b.isArc()) {
-      double nearest = Double.POSITIVE_INFINITY;
-      for (Segment p : moved(a, before)) {
-        for (Segment q : moved(b, after)) {
-          for (Vec2 at : Intersections.between(p, q)) {
-            if (at.distance(f.apex()) < nearest) {
-              nearest = at.distance(f.apex());
-              best = at;
-            }
-          }
-        }
-      }
-    }
-    return List.of(best);
-  }
-
-  private static List<Segment> moved(Segment s, double edge) {
-    Vec2 from = s.start().along(s.directionAt(0).right(), edge);
-    Vec2 to = s.end().along(s.directionAt(1).right(), edge);
-    boolean gone = s.isArc() && s.radius() + Math.signum(s.bulge()) * edge < LEAST_RADIUS;
-    return gone ? List.of() : List.of(new Segment(from, to, s.bulge()));
-  }
-
-  private int siteOf(int segment) {
-    int n = outline.segments().size();
-    for (int k = 0; k < sites.size(); k++) {
-      CornerSite site = sites.get(k);
-      if (!site.sharp() && Math.floorMod(segment - site.first(), n) < site.arcs()) {
-        return k;
-      }
-    }
-    throw new IllegalStateException("arc " + segment + " belongs to no corner");
-  }
-
-  /** The whole rounding of a corner with its V-notches. */
-  private List<Segment> notched(int site, double edge, Vec2 from, Vec2 to) {
-    CornerSite s = sites.get(site);
-    List<Segment> arcs = new ArrayList<>();
-    int n = outline.segments().size();
-    for (int k = 0; k < s.arcs(); k++) {
-      arcs.add(outline.segments().get((s.first() + k) % n));
-    }
-    double tip = path.backStart() + CornerCut.JOINED;
-    double d = path.developed();
-    // All that the notches take at the trim line: what lies on the back.
-    double atTrim = chooser.fullness(s, d) - chooser.fullness(s, path.backStart());
-    double mouth = Math.max(0, atTrim) * (edge - tip) / (d - tip);
-    return new NotchedArcs(arcs, choices.get(site).notches(), tip, mouth)
-        .line(edge, cutOff(arcs.get(0), from, true), cutOff(arcs.get(arcs.size() - 1), to, false));
-  }
-
-  /** How much of an arc's turn a corner beside it cuts off, radians. */
-  private static double cutOff(Segment arc, Vec2 joint, boolean start) {
-    Vec2 edge = (start ? arc.start() : arc.end()).minus(arc.centre());
-    Vec2 at = joint.minus(arc.centre());
-    double off = Math.atan2(edge.cross(at), edge.dot(at));
-    return Math.max(0, start ? off : -off);
+    return cutLine.line(grip);
   }
 
   private CornerPlan corner(int i) {

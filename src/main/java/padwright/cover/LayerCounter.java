@@ -6,6 +6,7 @@ import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Bounds;
 import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
 
@@ -22,6 +23,8 @@ public final class LayerCounter {
   private final double backOut;
   private final Vec2[] along;
   private final double[] length;
+  private final Vec2[] middle;
+  private final double[] within;
 
   /** As for {@link WrapProof}: the trimmed cover, the folds and the solid. */
   public LayerCounter(List<Vec2> cut, Skeleton skeleton, TautPath path) {
@@ -40,7 +43,13 @@ public final class LayerCounter {
     int n = skeleton.elements().size();
     along = new Vec2[n];
     length = new double[n];
+    middle = new Vec2[n];
+    within = new double[n];
     for (int i = 0; i < n; i++) {
+      Segment s = skeleton.elements().get(i).segment();
+      middle[i] = s.pointAt(0.5);
+      // Neither along a side nor in from it does covering come further than it is long there.
+      within[i] = s.length() / 2 + 2 * (furthest + CornerCut.JOINED);
       if (skeleton.elements().get(i) instanceof Side side) {
         along[i] = side.along();
         length[i] = side.length();
@@ -52,6 +61,11 @@ public final class LayerCounter {
   public int at(Vec2 place) {
     int layers = 0;
     for (int i = 0; i < skeleton.elements().size(); i++) {
+      double dx = place.x() - middle[i].x();
+      double dy = place.y() - middle[i].y();
+      if (dx * dx + dy * dy > within[i] * within[i]) {
+        continue;
+      }
       Element e = skeleton.elements().get(i);
       if (e instanceof Side side) {
         layers += onSide(i, side, place);

@@ -74,9 +74,17 @@ final class NotchedArcs {
     return arcs.get(arcs.size() - 1);
   }
 
+  /** The place at an angle, counted over the arcs' own turns alone: joints may turn a little. */
   private Vec2 point(double angle, double start, double s) {
-    Segment arc = arcAt(angle - start);
-    return arc.centre().along(Vec2.polar(angle), arc.radius() + s);
+    double run = start;
+    for (Segment arc : arcs) {
+      if (angle - run < arc.sweep() || arc == arcs.get(arcs.size() - 1)) {
+        double own = arc.directionAt(0).right().angle() + angle - run;
+        return arc.centre().along(Vec2.polar(own), arc.radius() + s);
+      }
+      run += arc.sweep();
+    }
+    throw new IllegalStateException("no arcs");
   }
 
   /** The chain's arcs between two angles, moved out. */
@@ -85,10 +93,16 @@ final class NotchedArcs {
     for (Segment s : arcs) {
       double a = Math.max(from, run);
       double b = Math.min(to, run + s.sweep());
-      run += s.sweep();
       if (b - a > 1e-12) {
-        out.add(Segment.arc(s.centre(), s.radius() + edge, a, b));
+        double own = s.directionAt(0).right().angle() - run;
+        Segment part = Segment.arc(s.centre(), s.radius() + edge, own + a, own + b);
+        Segment last = out.isEmpty() ? null : out.get(out.size() - 1);
+        if (last != null && last.end().distance(part.start()) > 1e-9) {
+          out.add(Segment.line(last.end(), part.start()));
+        }
+        out.add(part);
       }
+      run += s.sweep();
     }
   }
 }

@@ -37,18 +37,12 @@ public final class WrapProof {
   static final double BARE = 3;
 
   /** Rounding allowed on a length, mm: ten times what flattening an arc costs. */
-  private static final double SLACK = 0.05;
+  static final double SLACK = 0.05;
 
   /** Step in which a raw edge is walked along, mm; its ends are always met. */
   private static final double WALK = 2;
 
   private static final int PER_ARC = 6;
-
-  /** A joint that turns less than this, radians, is smooth. */
-  private static final double SLIGHT = 1e-6;
-
-  /** An edge this near to a seam line lies along it, mm. */
-  private static final double ON_SEAM = 1e-6;
 
   private final List<Vec2> cut;
   private final Skeleton skeleton;
@@ -56,6 +50,8 @@ public final class WrapProof {
   private final List<Gusset> gussets;
   private final List<Path> clips;
   private final EdgeEnds ends;
+  private final GussetSeams seams;
+  private final StripCover strips;
   private final List<Double> breaks;
   private double bare;
   private double leastTurnUnder = Double.POSITIVE_INFINITY;
@@ -79,7 +75,9 @@ public final class WrapProof {
     this.gussets = gussets;
     this.clips = clips;
     this.ends = ends;
+    this.seams = new GussetSeams(skeleton, path);
     this.breaks = path.breaks(PER_ARC);
+    this.strips = new StripCover(cut, skeleton, path, seams, breaks);
   }
 
   /**
@@ -166,7 +164,7 @@ public final class WrapProof {
     Vec2 u = a.directionAtEnd();
     Vec2 v = skeleton.next(i).directionAtStart();
     double turn = Math.atan2(u.cross(v), u.dot(v));
-    if (Math.abs(turn) < SLIGHT) {
+    if (Math.abs(turn) < StripCover.SLIGHT) {
       return;
     }
     double along = (a.segment().length() + skeleton.next(i).segment().length()) / 2;
@@ -197,11 +195,11 @@ public final class WrapProof {
       List<Vec2> open =
           List.of(
               new Vec2(0, s0),
-              new Vec2(seamWidth(f, s0), s0),
-              new Vec2(seamWidth(f, s1), s1),
+              new Vec2(seams.seamWidth(f, s0), s0),
+              new Vec2(seams.seamWidth(f, s1), s1),
               new Vec2(0, s1));
       // Both halves are alike.
-      bare += 2 * shortArea(open, piece.half());
+      bare += 2 * StripCover.shortArea(open, piece.half());
     }
     double reach = piece.half().stream().mapToDouble(Vec2::y).max().orElse(0);
     // It ends where the trim line of the sides beside it does, or is glued with them.
@@ -223,16 +221,6 @@ public final class WrapProof {
     return gussets.get(before);
   }
 
-  /** From the arris to the seam in the covering, on the wall at a path length. */
-  private double seamWidth(CornerFrame f, double s) {
-    Vec2[] seam = Gusset.seamLine(f, path, true);
-    double s0 = f.out(true, seam[0]);
-    double s1 = f.out(true, seam[1]);
-    double p0 = f.past(true, seam[0]);
-    double p1 = f.past(true, seam[1]);
-    return Math.max(0, f.fold(path, s) - (p0 + (p1 - p0) * (s - s0) / (s1 - s0)));
-  }
-
   /** A clip may open on the back, not on the wall. */
   private void clip(Path clip) {
     double least = Double.POSITIVE_INFINITY;
@@ -245,22 +233,10 @@ public final class WrapProof {
   }
 
   private void strip(int index, Side side) {
-    Vec2 along = side.along();
-    Vec2 out = along.right();
-    double before = mitreBefore(index);
-    double after = mitreAfter(index);
-    List<Vec2> near = ownSide(index, nearStrip(side, before, after));
-    double covered = ends.of(side.name()).turned() ? path.backStart() : path.wallEnd();
-    for (int k = 0; k + 1 < breaks.size(); k++) {
-      double s0 = breaks.get(k);
-      double s1 = breaks.get(k + 1);
-      if (s1 > covered + SLACK) {
-        break;
-      }
-      bare += shortArea(ownSide(index, band(side, before, after, s0, s1)), near);
-    }
-    if (ends.of(side.name()).turned()) {
-      reaches(side.name(), turnUnder(index, side, out, along, before, after));
+    boolean turned = ends.of(side.name()).turned();
+    bare += strips.bare(index, side, turned ? path.backStart() : path.wallEnd());
+    if (turned) {
+      reaches(side.name(), strips.turnUnder(index, side));
     }
   }
 
@@ -275,184 +251,6 @@ public final class WrapProof {
     if (wanted - least > worstShort) {
       worstShort = wanted - least;
       shortOf = wanted;
-    }
-  }
-
-  /** What of a strip's flat lies on its own side of the seams at hollow corners beside it. */
-  private List<Vec2> ownSide(int i, List<Vec2> polygon) {
-    List<Vec2> own = polygon;
-    if (skeleton.elements().get(i).after() == Fold.GUSSET) {
-      own = beforeSeam(own, skeleton.frame(i), true);
-    }
-    if (skeleton.previous(i).after() == Fold.GUSSET) {
-      int before = Math.floorMod(i - 1, skeleton.elements().size());
-      own = beforeSeam(own, skeleton.frame(before), false);
-    }
-    return own;
-  }
-
-  private List<Vec2> beforeSeam(List<Vec2> polygon, CornerFrame f, boolean first) {
-    Vec2[] seam = Gusset.seamLine(f, path, first);
-    Vec2 d = seam[1].minus(seam[0]);
-    Vec2 past = first ? f.before() : f.after().times(-1);
-    Vec2 normal = d.left().dot(past) > 0 ? d.left() : d.right();
-    return Polygons.below(polygon, normal, normal.dot(seam[0]));
-  }
-
-  /**
-   * The trapezoid of a side between two path lengths and its mitre lines; empty where the mitres
-   * have met already, as over a bevel deeper than a corner's rounding.
-   */
-  private List<Vec2> band(Side side, double before, double after, double s0, double s1) {
-    double x0 = path.out(s0);
-    double x1 = path.out(s1);
-    double wide0 = side.length() + x0 * (before + after);
-    double wide1 = side.length() + x1 * (before + after);
-    if (wide0 <= 0 && wide1 <= 0) {
-      return List.of();
-    }
-    double a0 = s0;
-    double a1 = s1;
-    if (wide0 < 0) {
-      a0 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
-      x0 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
-    } else if (wide1 < 0) {
-      a1 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
-      x1 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
-    }
-    return List.of(
-        at(side, -x0 * before, a0),
-        at(side, -x1 * before, a1),
-        at(side, side.length() + x1 * after, a1),
-        at(side, side.length() + x0 * after, a0));
-  }
-
-  private static Vec2 at(Side side, double t, double s) {
-    return side.flat(t, s);
-  }
-
-  /** The cover's part near one strip, so that its bands are cut from few points. */
-  private List<Vec2> nearStrip(Side side, double before, double after) {
-    double end = path.backStart() + 1;
-    double wide = 0;
-    double least = 0;
-    for (double s : breaks) {
-      wide = Math.max(wide, path.out(s));
-      least = Math.min(least, path.out(s));
-    }
-    // A mitre at a hollow corner runs the other way: there the furthest is where x is least.
-    double start = before < 0 ? least * before : wide * before;
-    double stop = after < 0 ? least * after : wide * after;
-    List<Vec2> box =
-        List.of(
-            at(side, -start - 1, end),
-            at(side, side.length() + stop + 1, end),
-            at(side, side.length() + stop + 1, path.startX() - 1),
-            at(side, -start - 1, path.startX() - 1));
-    return Polygons.inside(cut, box);
-  }
-
-  private static double shortArea(List<Vec2> target, List<Vec2> near) {
-    double whole = Polygons.signedArea(target);
-    List<Vec2> anticlockwise = target;
-    if (whole < 0) {
-      anticlockwise = new ArrayList<>(target);
-      java.util.Collections.reverse(anticlockwise);
-      whole = -whole;
-    }
-    return Math.max(0, whole - Polygons.signedArea(Polygons.inside(near, anticlockwise)));
-  }
-
-  private double mitreBefore(int i) {
-    Element previous = skeleton.previous(i);
-    return previous.after() == Fold.NONE
-        ? halfTurn(Math.floorMod(i - 1, skeleton.elements().size()))
-        : skeleton.frame(Math.floorMod(i - 1, skeleton.elements().size())).mitre();
-  }
-
-  private double mitreAfter(int i) {
-    return skeleton.elements().get(i).after() == Fold.NONE
-        ? halfTurn(i)
-        : skeleton.frame(i).mitre();
-  }
-
-  /** The mitre of a slight hollow angle without a fold, past which a side has no wall. */
-  private double halfTurn(int i) {
-    Vec2 u = skeleton.elements().get(i).directionAtEnd();
-    Vec2 v = skeleton.next(i).directionAtStart();
-    double cross = u.cross(v);
-    return cross < -SLIGHT ? Math.tan(Math.atan2(cross, u.dot(v)) / 2) : 0;
-  }
-
-  /**
-   * The shortest covering on the back of a side: the nearest that the cut line comes to where the
-   * back begins, between the mitres of the back.
-   */
-  private double turnUnder(
-      int index, Side side, Vec2 out, Vec2 along, double before, double after) {
-    double back = path.backStart();
-    double x0 = path.out(back);
-    List<Vec2> cut = ownSide(index, this.cut);
-    double shortest = Double.POSITIVE_INFINITY;
-    // The seam of a hollow corner is no end of the turn-under: the gusset goes on from there.
-    before = Math.max(0, before);
-    after = Math.max(0, after);
-    // On the back the mitres run inwards as fast as the covering does.
-    for (int i = 0; i < cut.size(); i++) {
-      Vec2 a = cut.get(i).minus(side.from());
-      Vec2 b = cut.get((i + 1) % cut.size()).minus(side.from());
-      if (alongSeam(index, cut.get(i), cut.get((i + 1) % cut.size()))) {
-        continue;
-      }
-      double[] span = {0, 1};
-      double ta = a.dot(along);
-      double sa = a.dot(out);
-      double tb = b.dot(along);
-      double sb = b.dot(out);
-      keep(span, back - SLACK - sa, back - SLACK - sb);
-      keep(span, mitred(ta, sa, before, back, x0), mitred(tb, sb, before, back, x0));
-      keep(
-          span,
-          mitred(side.length() - ta, sa, after, back, x0),
-          mitred(side.length() - tb, sb, after, back, x0));
-      if (span[1] - span[0] > 1e-9) {
-        double s = Math.min(sa + (sb - sa) * span[0], sa + (sb - sa) * span[1]);
-        shortest = Math.min(shortest, s - back - x0);
-      }
-    }
-    return shortest;
-  }
-
-  private boolean alongSeam(int i, Vec2 a, Vec2 b) {
-    int before = Math.floorMod(i - 1, skeleton.elements().size());
-    return (skeleton.elements().get(i).after() == Fold.GUSSET
-            && onSeam(skeleton.frame(i), true, a, b))
-        || (skeleton.elements().get(before).after() == Fold.GUSSET
-            && onSeam(skeleton.frame(before), false, a, b));
-  }
-
-  private boolean onSeam(CornerFrame f, boolean first, Vec2 a, Vec2 b) {
-    Vec2[] seam = Gusset.seamLine(f, path, first);
-    Vec2 d = seam[1].minus(seam[0]).unit();
-    return Math.abs(d.cross(a.minus(seam[0]))) < ON_SEAM
-        && Math.abs(d.cross(b.minus(seam[0]))) < ON_SEAM;
-  }
-
-  /** Negative inside: how far a point lies beyond the mitre line of the back. */
-  private static double mitred(double t, double s, double mitre, double back, double x0) {
-    return (s - back - x0) * mitre - t - 1e-9;
-  }
-
-  /** Narrows a span of an edge to where a function linear along it is not over zero. */
-  private static void keep(double[] span, double fa, double fb) {
-    if (fa > 0 && fb > 0) {
-      span[1] = span[0] - 1;
-      return;
-    }
-    if (fa > 0) {
-      span[0] = Math.max(span[0], fa / (fa - fb));
-    } else if (fb > 0) {
-      span[1] = Math.min(span[1], fa / (fa - fb));
     }
   }
 

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * @param rule stable id, such as {@code staple-breakthrough}
  * @param message one plain sentence
  * @param value the number found, in {@code unit}; empty where the rule has none
- * @param limit the limit it was held against
+ * @param limit the limit it was held against; empty where there is none
  * @param unit mm, N, %, or empty
  * @param source where the limit comes from
  * @param remedy what to do about it
@@ -48,6 +48,19 @@ public record Finding(
         unit,
         source,
         remedy);
+  }
+
+  /** A finding that may have a number and no limit, or neither. */
+  public static Finding of(
+      String rule,
+      Level level,
+      String message,
+      OptionalDouble value,
+      OptionalDouble limit,
+      String unit,
+      String source,
+      String remedy) {
+    return new Finding(rule, level, message, value, limit, unit, source, remedy);
   }
 
   /** A finding that has no number. */

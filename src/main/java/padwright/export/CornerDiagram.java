@@ -43,8 +43,8 @@ public final class CornerDiagram {
   public static List<NamedDrawing> all(PartHeader header, PartResult result) {
     Map<String, List<CornerPlan>> alike = new LinkedHashMap<>();
     for (CornerPlan p : result.cover().corners()) {
-      if (p.turn() < 0) {
-        // A hollow place is slit, not folded; its cuts are on the cover and its gusset a piece.
+      if (p.turn() < 0 && HollowPictures.of(result, p) == null) {
+        // Clips are cut where the cover shows them; there is nothing to fold.
         continue;
       }
       String key =
@@ -79,6 +79,10 @@ public final class CornerDiagram {
 
   private static Drawing of(PartHeader header, PartResult result, List<CornerPlan> group) {
     CornerPlan plan = group.get(0);
+    if (plan.turn() < 0) {
+      HollowPictures hollow = HollowPictures.of(result, plan);
+      return sheet(header, group, hollow.scenes(), hollow.sentences(header.units()));
+    }
     CornerSolid corner = CornerSolid.of(result, plan);
     List<StapleBar> bars = new ArrayList<>();
     for (Position p : result.staples().positions()) {

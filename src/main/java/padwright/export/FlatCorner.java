@@ -28,9 +28,11 @@ final class FlatCorner {
     this.across = out.left();
     double turn = Math.min(corner.plan().turn(), RoundPictures.WIDEST);
     double r = corner.plan().radius();
-    double half = Math.max(edge * 1.05, (r + edge) * Math.sin(turn / 2));
+    boolean hollow = turn < 0;
+    double half = Math.max(edge * (hollow ? 1.7 : 1.05), (r + edge) * Math.sin(turn / 2));
     double in = r * (1 - Math.cos(turn / 2)) + 0.55 * edge;
-    this.window = new double[] {-half, half, -in, 1.05 * edge / Math.cos(turn / 2)};
+    double far = (hollow ? 1.5 : 1.05) * edge / Math.cos(turn / 2);
+    this.window = new double[] {-half, half, -in, far};
   }
 
   Scene scene(CoverPlan cover, Path outline) {
@@ -53,7 +55,9 @@ final class FlatCorner {
       for (boolean first : new boolean[] {true, false}) {
         Vec2 along = first ? corner.alongFirst() : corner.alongSecond();
         Vec2 outward = first ? corner.outFirst() : corner.outSecond();
-        Vec2 at = corner.apex().along(along, 0.45 * edge).along(outward, 0.42 * edge);
+        // Beside the slit of a hollow corner the strips cross; further along each is by itself.
+        double beside = corner.plan().turn() < 0 ? 1.4 : 0.45;
+        Vec2 at = corner.apex().along(along, beside * edge).along(outward, 0.42 * edge);
         s.name(new Vec3(at.x(), at.y(), 0), first ? corner.first() : corner.second());
       }
     }
@@ -65,7 +69,8 @@ final class FlatCorner {
     return corner.plan().radius() > 0 ? LineStyle.DIMENSION : LineStyle.CREASE;
   }
 
-  private void lines(Scene s, LineStyle style, Path path) {
+  /** A line of the flat cover as far as the picture shows it. */
+  void lines(Scene s, LineStyle style, Path path) {
     List<Vec2> points = new ArrayList<>(path.flattened(CHORD_ERROR));
     if (path.closed()) {
       points.add(points.get(0));

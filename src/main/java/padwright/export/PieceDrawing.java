@@ -30,9 +30,11 @@ public final class PieceDrawing {
     kind(LineKind.CREASE, LineStyle.CREASE, "crease of a corner's pleat");
     kind(LineKind.SEAM, LineStyle.SEAM, "seam line: sewn here to the gusset");
     kind(LineKind.RELIEF, LineStyle.RELIEF, "relief cut: no further than drawn");
+    kind(LineKind.SLIT, LineStyle.SLIT, "slit: cut last, when stapled all round");
     kind(LineKind.TRIM, LineStyle.TRIM, "trim line: cut off after stapling");
     kind(LineKind.STAPLE, LineStyle.STAPLE, "staple line");
     kind(LineKind.BASE_OUTLINE, LineStyle.OUTLINE, "edge of the base");
+    kind(LineKind.ZONE, LineStyle.ZONE, "zone for hook-and-loop or tape");
     kind(LineKind.CENTRE, LineStyle.CENTRE, "middle");
     kind(LineKind.FRONT, LineStyle.FRONT, "");
   }

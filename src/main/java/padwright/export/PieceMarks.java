@@ -50,6 +50,7 @@ final class PieceMarks {
       switch (p.kind()) {
         case CENTRE_MARK -> triangle(p.at());
         case HOLE, SCREW -> hole(p);
+        case AREA -> {}
       }
     }
   }
@@ -177,6 +178,12 @@ final class PieceMarks {
   }
 
   private void holeLabel(PointMark p) {
+    if (p.kind() == PatternPiece.PointKind.AREA) {
+      if (!AreaLabel.put(sheet, piece, p)) {
+        outside(p.at(), p.label());
+      }
+      return;
+    }
     String size = p.diameter() > 0 ? "\u00f8 " + diameter(p.diameter()) : "";
     String words = (p.label() + " " + size).strip();
     if (words.isEmpty()) {

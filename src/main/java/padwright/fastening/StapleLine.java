@@ -28,6 +28,9 @@ final class StapleLine {
   /** At a corner that turns less, radians, the fold is stapled across, as where two folds meet. */
   private static final double SLIGHT_TURN = 0.6;
 
+  /** Staples stay at most this share of a short side off its corners; own choice. */
+  private static final double CORNER_SHARE = 0.25;
+
   /** Chords may leave the outline by this where a place is looked for inside it, mm. */
   private static final double FLAT = 0.01;
 
@@ -38,17 +41,24 @@ final class StapleLine {
   private final double spacing;
   private final double in;
   private final double cornerClear;
+  private final double cornerLeast;
   private final double crown;
   private final List<CornerPlan> corners;
   private final Side seen;
   private final Predicate<String> stapled;
 
+  /**
+   * @param cornerClear how far from a corner a side's staples stay until it is made
+   * @param cornerLeast how far every crown stays from a sharp corner for good; 0 where the board
+   *     does not split there
+   */
   StapleLine(
       Path outline,
       List<String> names,
       double spacing,
       double edgeDistance,
       double cornerClear,
+      double cornerLeast,
       double crown,
       List<CornerPlan> corners,
       Side seen,
@@ -60,6 +70,7 @@ final class StapleLine {
     this.spacing = Math.max(spacing, Crowns.pitch(crown));
     this.in = edgeDistance;
     this.cornerClear = cornerClear;
+    this.cornerLeast = cornerLeast;
     this.crown = crown;
     this.corners = corners;
     this.seen = seen;
@@ -78,8 +89,7 @@ final class StapleLine {
     List<Place> places = new ArrayList<>();
     List<Segment> segments = outline.segments();
     if (isRim(corners)) {
-      rim(places);
-      return places;
+      return RimLine.places(outline, in, spacing, crown, seen);
     }
     corners.stream()
         .filter(c -> c.turn() > 0 && c.radius() - in < SMALL_CURVE)
@@ -134,7 +144,7 @@ final class StapleLine {
     }
     Vec2 inwards = inwards(corner);
     // As deep from both sides as the edge distance asks.
-    double depth = in / Math.cos(corner.turn() / 2);
+    double depth = Math.max(in / Math.cos(corner.turn() / 2), cornerLeast);
     addInside(
         places,
         new Place(
@@ -157,9 +167,15 @@ final class StapleLine {
   private double alongFold(Segment side, CornerPlan corner) {
     // Its outer leg goes through the flap, and still half the edge distance from the other edge.
     double least = Math.max(THROUGH_FLAP * corner.reliefStop(), (crown + in) / 2);
+    least = Math.max(least, offCorner());
     // At a sharp corner further along, so that the other edge stays as far.
     double t = (least + in * Math.max(0, -Math.cos(corner.turn()))) / Math.sin(corner.turn());
     return Math.min(t, side.length() / 2);
+  }
+
+  /** How far along a side a staple's outer leg is just far enough from the corner. */
+  private double offCorner() {
+    return cornerLeast <= in ? 0 : crown / 2 + Math.sqrt(cornerLeast * cornerLeast - in * in);
   }
 
   /** How near to an end of a side its own staples may come for the one that holds the fold. */
@@ -173,7 +189,8 @@ final class StapleLine {
         return alongFold(s, c) + Crowns.pitch(crown);
       }
       // The fold's staple lies across the end of this side, or across the corner.
-      return in + (c.over().isEmpty() ? crown : crown / 2) + Crowns.APART;
+      double beside = in + (c.over().isEmpty() ? crown : crown / 2) + Crowns.APART;
+      return Math.max(beside, c.turn() > 0 ? offCorner() : 0);
     }
     return 0;
   }
@@ -206,7 +223,7 @@ final class StapleLine {
     boolean openEnd = open(i, 1);
     double length = s.length();
     double room = Math.max(roomAtEnd(i, true), roomAtEnd(i, false));
-    double clear = Math.max(Math.min(cornerClear, length / 4), room);
+    double clear = Math.max(Math.min(cornerClear, length * CORNER_SHARE), room);
     double from = openStart ? Math.min(spacing / 2, length / 4) : clear;
     double to = length - (openEnd ? Math.min(spacing / 2, length / 4) : clear);
     double middle = (from + to) / 2;
@@ -278,7 +295,7 @@ final class StapleLine {
   }
 
   private void curve(List<Place> places, Segment s, String name) {
-    int n = Math.max(1, count(inner(s) * Math.abs(s.sweep())));
+    int n = Math.max(1, count(inner(s) * Math.abs(s.sweep()), crown));
     // A curve of a free outline is a side of its own; one that joins two sides is their corner.
     boolean corner = !name.startsWith("side ");
     for (int j = 0; j < n; j++) {
@@ -290,63 +307,8 @@ final class StapleLine {
   }
 
   /** How many staples a length of curve takes: close, but no closer than their crowns allow. */
-  private int count(double length) {
+  static int count(double length, double crown) {
     int close = (int) Math.ceil(length / ON_CURVES - 1e-9);
     return Math.min(close, (int) Math.floor(length / Crowns.pitch(crown) + 1e-9));
-  }
-
-  /** A round base: even steps along the staple line, the first in the middle of the front. */
-  private void rim(List<Place> places) {
-    Path line = Offset.by(outline, -in).orElse(outline);
-    double length = line.length();
-    int n = Math.max(4, count(length));
-    int quartered = n - n % 4;
-    // A multiple of four puts one at each quarter of the clock; closer ones may leave no room.
-    if (length / (quartered + 4) >= Crowns.pitch(crown)) {
-      n = n % 4 == 0 ? n : quartered + 4;
-    } else if (length / quartered <= spacing) {
-      n = quartered;
-    }
-    double front = frontDistance(line, Vec2.polar(-Math.PI / 2 + seen.ordinal() * Math.PI / 2));
-    for (int j = 0; j < n; j++) {
-      double at = (front + j * length / n) % length;
-      Segment s = line.segments().get(0);
-      for (Segment candidate : line.segments()) {
-        s = candidate;
-        if (at <= s.length()) {
-          break;
-        }
-        at -= s.length();
-      }
-      double fraction = Math.min(1, at / s.length());
-      Vec2 direction = s.directionAt(fraction);
-      places.add(
-          new Place(
-              s.pointAt(fraction), direction.angle(), facing(direction.right().angle()), j, false));
-    }
-  }
-
-  /** Distance along a closed path of its furthest point in a direction. */
-  private static double frontDistance(Path line, Vec2 towards) {
-    double run = 0;
-    double best = 0;
-    double furthest = Double.NEGATIVE_INFINITY;
-    for (Segment s : line.segments()) {
-      int steps = 64;
-      for (int k = 0; k < steps; k++) {
-        Vec2 p = s.pointAt((double) k / steps);
-        if (p.dot(towards) > furthest + 1e-9) {
-          furthest = p.dot(towards);
-          best = run + s.length() * k / steps;
-        }
-      }
-      run += s.length();
-    }
-    return best;
-  }
-
-  private static String facing(double normal) {
-    int quarter = (int) Math.floor((normal + 0.75 * Math.PI) / (Math.PI / 2) + 1e-9);
-    return List.of("front", "right", "back", "left").get(Math.floorMod(quarter, 4));
   }
 }

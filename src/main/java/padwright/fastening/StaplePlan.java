@@ -19,6 +19,19 @@ public record StaplePlan(
     legs = List.copyOf(legs);
   }
 
+  /** A gap this much over what was asked for is no rounding, mm; own choice. */
+  private static final double WIDER = 0.5;
+
+  /** Whether a hole leaves neighbours further apart than they were to stand. */
+  public boolean wider(double asked) {
+    return largestGap > asked + WIDER;
+  }
+
+  /** What neighbours truly stand apart at most, where the spacing was asked for. */
+  public double mostApart(double asked) {
+    return wider(asked) ? largestGap : asked;
+  }
+
   /** The closest that staples of a series are set out in a row, middle to middle, mm. */
   public static double closest(Staple staple) {
     return Crowns.pitch(staple.crown());

@@ -27,8 +27,11 @@ import padwright.shape.PadShape;
 
 /** Sets the staples out, numbers them in driving order and picks the leg. */
 public final class StaplePlanner {
-  /** Wood left between a hole's edge and a staple, mm; own choice. */
-  private static final double HOLE_CLEAR = 3;
+  /** No staple in pressed fibre board this near to a corner, mm: 3/4 in, trade page on MDF. */
+  private static final double PRESSED_FIBRE_CORNER = 19.05;
+
+  /** A part to this width is stapled one long side after the other, mm; own choice. */
+  private static final double NARROW = 75;
 
   /** Chords may leave the base's arcs by this where a staple makes way for a hole, mm. */
   private static final double FLAT = 0.01;
@@ -49,14 +52,28 @@ public final class StaplePlanner {
   }
 
   /**
+   * The plan of a base with round holes only.
+   *
    * @param holes in the base, screws included, that staples keep clear of
+   */
+  public StaplePlan plan(
+      List<CornerPlan> corners,
+      LayerCounter layers,
+      List<Hole> holes,
+      OptionalDouble leg,
+      List<Staple> series) {
+    return plan(corners, layers, new KeepClear(holes), leg, series);
+  }
+
+  /**
+   * @param clear what staples keep away from: holes, screws included, and cut-outs
    * @param leg the leg asked for; empty = the longest that passes
    * @param series every series of the catalogue, for the list of legs
    */
   public StaplePlan plan(
       List<CornerPlan> corners,
       LayerCounter layers,
-      List<Hole> holes,
+      KeepClear clear,
       OptionalDouble leg,
       List<Staple> series) {
     List<Place> places =
@@ -66,13 +83,16 @@ public final class StaplePlanner {
                 spec.spacing(),
                 spec.edgeDistance(),
                 spec.cornerClear(),
+                spec.board().pressedFibre() ? PRESSED_FIBRE_CORNER : 0,
                 spec.staple().crown(),
                 corners,
                 front,
                 shape.ends().stapled())
             .places();
     boolean round = StapleLine.isRim(corners);
-    List<Place> kept = kept(places, holes);
+    HoleRows rows =
+        new HoleRows(spec.spacing(), Crowns.pitch(spec.staple().crown()), at -> isClear(at, clear));
+    List<Place> kept = kept(round ? places : rows.setOut(places), clear);
     List<Position> positions = new ArrayList<>();
     int cornerLayers = 1;
     for (Place p : ordered(kept, round)) {
@@ -103,33 +123,33 @@ public final class StaplePlanner {
   }
 
   /** Places that holes and other crowns leave: those on a hole move once the rest have theirs. */
-  private List<Place> kept(List<Place> places, List<Hole> holes) {
+  private List<Place> kept(List<Place> places, KeepClear clear) {
     Crowns crowns = new Crowns(spec.staple().crown());
     Place[] kept = new Place[places.size()];
     for (int i = 0; i < kept.length; i++) {
       Place p = places.get(i);
-      if (isClear(p.at(), holes) && crowns.free(p)) {
+      if (isClear(p.at(), clear) && crowns.free(p)) {
         crowns.take(p);
         kept[i] = p;
       }
     }
     List<Vec2> outline = null;
     for (int i = 0; i < kept.length; i++) {
-      if (!isClear(places.get(i).at(), holes)) {
+      if (!isClear(places.get(i).at(), clear)) {
         outline = outline == null ? shape.outline().flattened(FLAT) : outline;
-        kept[i] = besideHole(places.get(i), holes, crowns, outline);
+        kept[i] = besideHole(places.get(i), clear, crowns, outline);
       }
     }
     return Arrays.stream(kept).filter(Objects::nonNull).toList();
   }
 
   /** The nearest place along the staple line that keeps clear; null where none is near. */
-  private Place besideHole(Place p, List<Hole> holes, Crowns crowns, List<Vec2> outline) {
+  private Place besideHole(Place p, KeepClear clear, Crowns crowns, List<Vec2> outline) {
     for (int step = 1; step <= (int) spec.spacing(); step++) {
       for (int sign = 1; sign >= -1; sign -= 2) {
         Vec2 aside = p.at().along(Vec2.polar(p.angle()), sign * step);
         Place moved = onTheLine(p, aside, outline);
-        if (moved != null && isClear(moved.at(), holes) && crowns.free(moved)) {
+        if (moved != null && isClear(moved.at(), clear) && crowns.free(moved)) {
           crowns.take(moved);
           return moved;
         }
@@ -143,7 +163,7 @@ public final class StaplePlanner {
     if (!Polygons.contains(outline, aside)) {
       return null;
     }
-    Vec2 edge = nearest(aside, outline);
+    Vec2 edge = nearest(aside);
     double in = aside.distance(edge);
     if (in >= spec.edgeDistance() - FLAT) {
       return new Place(aside, p.angle(), p.side(), p.rank(), p.corner());
@@ -154,33 +174,24 @@ public final class StaplePlanner {
     return turned ? null : new Place(at, inwards.right().angle(), p.side(), p.rank(), p.corner());
   }
 
-  private static Vec2 nearest(Vec2 p, List<Vec2> outline) {
-    Vec2 best = outline.get(0);
-    for (int i = 0; i < outline.size(); i++) {
-      Vec2 a = outline.get(i);
-      Vec2 d = outline.get((i + 1) % outline.size()).minus(a);
-      double t = Math.max(0, Math.min(1, p.minus(a).dot(d) / Math.max(1e-12, d.dot(d))));
-      Vec2 q = a.along(d, t);
+  private Vec2 nearest(Vec2 p) {
+    Vec2 best = shape.outline().start();
+    for (Segment s : shape.outline().segments()) {
+      Vec2 q = s.nearest(p);
       best = q.distance(p) < best.distance(p) ? q : best;
     }
     return best;
   }
 
-  private boolean isClear(Vec2 at, List<Hole> holes) {
-    for (Hole h : holes) {
-      double least = h.diameter() / 2 + spec.staple().crown() / 2 + HOLE_CLEAR;
-      if (at.distance(new Vec2(h.x(), h.y())) < least) {
-        return false;
-      }
-    }
-    return true;
+  private boolean isClear(Vec2 at, KeepClear clear) {
+    return clear.allows(at, spec.staple().crown());
   }
 
   private List<Place> ordered(List<Place> places, boolean round) {
     if (round) {
       return DrivingOrder.clock(places);
     }
-    boolean narrow = Math.min(shape.length(), shape.width()) <= 75;
+    boolean narrow = Math.min(shape.length(), shape.width()) <= NARROW;
     String seen = front.name().toLowerCase(Locale.ROOT);
     List<String> sides = List.of("front", "right", "back", "left");
     int f = sides.indexOf(seen);

@@ -12,18 +12,20 @@ import padwright.material.Staple;
  */
 public final class Withdrawal {
   private static final double NAIL = 54.12;
+  private static final double NAIL_EXPONENT = 2.5;
   private static final double SCREW = 108.25;
+  private static final double SCREW_EXPONENT = 2;
 
   private Withdrawal() {}
 
   /** A smooth nail of a diameter driven in by a length, N. */
   public static double nail(double gravity, double diameter, double length) {
-    return NAIL * Math.pow(gravity, 2.5) * diameter * Math.max(0, length);
+    return NAIL * Math.pow(gravity, NAIL_EXPONENT) * diameter * Math.max(0, length);
   }
 
   /** A wood screw of a shank diameter, its thread in by a length, N. */
   public static double screw(double gravity, double shank, double length) {
-    return SCREW * gravity * gravity * shank * Math.max(0, length);
+    return SCREW * Math.pow(gravity, SCREW_EXPONENT) * shank * Math.max(0, length);
   }
 
   /** The diameter of a round wire that stands for a flat one, mm. */

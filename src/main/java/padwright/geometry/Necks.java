@@ -26,6 +26,7 @@ public final class Necks {
     Bounds all = outline.bounds();
     double reach = all.width() + all.height();
     double least = Double.POSITIVE_INFINITY;
+    Bounds[] boxes = segments.stream().map(Segment::bounds).toArray(Bounds[]::new);
     for (int i = 0; i < n; i++) {
       Segment s = segments.get(i);
       int points = (int) Math.max(1, Math.min(MOST, Math.round(s.length() / STEP)));
@@ -37,7 +38,7 @@ public final class Necks {
         Bounds box = ray.bounds();
         for (int j = 0; j < n; j++) {
           Segment other = segments.get(j);
-          if (j == i || apart(box, other.bounds())) {
+          if (j == i || apart(box, boxes[j])) {
             continue;
           }
           for (Vec2 q : Intersections.between(ray, other)) {

@@ -15,9 +15,6 @@ import java.util.List;
  * offset curves", 2004).
  */
 public final class OffsetCurve {
-  /** Pieces this much nearer to the outline than they were moved are inside, mm. */
-  private static final double NEARER = 1e-4;
-
   /** Ends this near to each other belong together, mm: crossings are found within 1e-6. */
   private static final double SAME = 1e-5;
 
@@ -174,7 +171,7 @@ public final class OffsetCurve {
       }
     }
     List<Segment> kept = new ArrayList<>();
-    Near near = new Near(outline, distances);
+    OffsetNearness near = new OffsetNearness(outline, distances);
     for (int i = 0; i < n; i++) {
       for (Segment piece : pieces(raw.get(i), cuts.get(i))) {
         if (near.clear(piece.pointAt(0.5))) {
@@ -239,9 +236,9 @@ public final class OffsetCurve {
     int before;
     do {
       before = left.size();
-      Joints starts = new Joints(left, 4 * SAME);
+      OffsetJoints starts = new OffsetJoints(left, 4 * SAME);
       List<Segment> turned = left.stream().map(Segment::reversed).toList();
-      Joints ends = new Joints(turned, 4 * SAME);
+      OffsetJoints ends = new OffsetJoints(turned, 4 * SAME);
       boolean[] none = new boolean[before];
       List<Segment> kept = new ArrayList<>();
       for (int i = 0; i < before; i++) {
@@ -257,7 +254,7 @@ public final class OffsetCurve {
   /** Joins pieces end to start; of several that go on from a point, the one turning most left. */
   private static List<Path> stitch(List<Segment> pieces) {
     List<Path> loops = new ArrayList<>();
-    Joints joints = new Joints(pieces, 4 * SAME);
+    OffsetJoints joints = new OffsetJoints(pieces, 4 * SAME);
     boolean[] used = new boolean[pieces.size()];
     for (int i = 0; i < pieces.size(); i++) {
       if (used[i]) {
@@ -319,102 +316,5 @@ public final class OffsetCurve {
 
   private static Segment together(Segment a, Segment b) {
     return new Segment(a.start(), b.end(), a.isArc() ? Math.tan((a.sweep() + b.sweep()) / 4) : 0);
-  }
-
-  /** Finds the piece that goes on from another's end. */
-  private static final class Joints {
-    private final List<Segment> pieces;
-    private final double same;
-    private final Integer[] byX;
-    private final double[] x;
-
-    Joints(List<Segment> pieces, double same) {
-      this.pieces = pieces;
-      this.same = same;
-      byX = new Integer[pieces.size()];
-      for (int i = 0; i < byX.length; i++) {
-        byX[i] = i;
-      }
-      java.util.Arrays.sort(byX, Comparator.comparingDouble(i -> pieces.get(i).start().x()));
-      x = new double[byX.length];
-      for (int i = 0; i < x.length; i++) {
-        x[i] = pieces.get(byX[i]).start().x();
-      }
-    }
-
-    int next(int from, boolean[] used) {
-      Segment s = pieces.get(from);
-      int k = java.util.Arrays.binarySearch(x, s.end().x() - same);
-      k = k < 0 ? -k - 1 : k;
-      while (k > 0 && x[k - 1] >= s.end().x() - same) {
-        k--;
-      }
-      int best = -1;
-      double most = Double.NEGATIVE_INFINITY;
-      for (; k < x.length && x[k] <= s.end().x() + same; k++) {
-        int i = byX[k];
-        if (used[i] || pieces.get(i).start().distance(s.end()) > same) {
-          continue;
-        }
-        Vec2 u = s.directionAt(1);
-        Vec2 v = pieces.get(i).directionAt(0);
-        double turn = Math.atan2(u.cross(v), u.dot(v));
-        if (turn > most) {
-          most = turn;
-          best = i;
-        }
-      }
-      return best;
-    }
-  }
-
-  /** Tells whether a point is as far from every segment as that was moved. */
-  private static final class Near {
-    private final List<Segment> segments;
-    private final double[] distances;
-    private final Bounds[] boxes;
-
-    Near(Path outline, double[] distances) {
-      this.segments = outline.segments();
-      this.distances = distances;
-      boxes = new Bounds[distances.length];
-      for (int i = 0; i < boxes.length; i++) {
-        boxes[i] = segments.get(i).bounds();
-      }
-    }
-
-    boolean clear(Vec2 p) {
-      int n = boxes.length;
-      for (int i = 0; i < n; i++) {
-        double d = Math.abs(distances[i]) - NEARER;
-        if (d <= 0 || outside(boxes[i], p, d)) {
-          continue;
-        }
-        Segment s = segments.get(i);
-        Vec2 q = s.nearest(p);
-        double away = q.distance(p);
-        if (away >= d) {
-          continue;
-        }
-        boolean atStart = q.distance(s.start()) < 1e-9;
-        boolean atEnd = q.distance(s.end()) < 1e-9;
-        if (!atStart && !atEnd) {
-          return false;
-        }
-        // Past an end, the corner there counts as far as both of its sides were moved.
-        int other = atStart ? (i + n - 1) % n : (i + 1) % n;
-        if (away < Math.abs(distances[other]) - NEARER) {
-          return false;
-        }
-      }
-      return true;
-    }
-
-    private static boolean outside(Bounds b, Vec2 p, double d) {
-      return p.x() < b.minX() - d
-          || p.x() > b.maxX() + d
-          || p.y() < b.minY() - d
-          || p.y() > b.maxY() + d;
-    }
   }
 }

@@ -73,43 +73,22 @@ public final class Polygons {
   }
 
   private static double edgeInside(List<Vec2> of, List<Vec2> in) {
-    Bounds box = Bounds.of(in.get(0));
-    for (Vec2 p : in) {
-      box = box.with(p);
-    }
+    EdgeBands bands = new EdgeBands(in);
     double sum = 0;
     List<Double> cuts = new ArrayList<>();
     for (int i = 0; i < of.size(); i++) {
       Vec2 p = of.get(i);
       Vec2 q = of.get((i + 1) % of.size());
-      if (Math.max(p.x(), q.x()) < box.minX()
-          || Math.min(p.x(), q.x()) > box.maxX()
-          || Math.max(p.y(), q.y()) < box.minY()
-          || Math.min(p.y(), q.y()) > box.maxY()) {
-        continue;
-      }
       cuts.clear();
       cuts.add(0.0);
       cuts.add(1.0);
-      Vec2 d = q.minus(p);
-      for (int j = 0; j < in.size(); j++) {
-        Vec2 r = in.get(j);
-        Vec2 e = in.get((j + 1) % in.size()).minus(r);
-        double cross = d.cross(e);
-        if (cross == 0) {
-          continue;
-        }
-        double t = r.minus(p).cross(e) / cross;
-        double u = r.minus(p).cross(d) / cross;
-        if (t > 0 && t < 1 && u >= 0 && u <= 1) {
-          cuts.add(t);
-        }
-      }
+      bands.crossings(p, q, cuts);
       cuts.sort(null);
+      Vec2 d = q.minus(p);
       for (int k = 0; k + 1 < cuts.size(); k++) {
         Vec2 from = p.along(d, cuts.get(k));
         Vec2 to = p.along(d, cuts.get(k + 1));
-        if (contains(in, from.midpoint(to))) {
+        if (bands.contains(from.midpoint(to))) {
           sum += from.cross(to) / 2;
         }
       }

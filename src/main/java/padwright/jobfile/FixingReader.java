@@ -128,13 +128,20 @@ final class FixingReader {
         }
       }
     }
-    return new Host(
-        Words.FIXING.read(fixing),
-        lengths.optional(node, "thickness", Limits.LEAST_BOARD / 2, Limits.MOST_FOAM),
-        node.get("finish").map(Words.FINISH::read).orElse(Finish.BARE),
-        node.get("screw").map(rows::screw),
-        lengths.optional(node, "screwLength", Limits.LEAST_LEG, Limits.MOST_SCREW),
-        BaseReader.holes(node, "positions", outline, lengths));
+    Host host =
+        new Host(
+            Words.FIXING.read(fixing),
+            lengths.optional(node, "thickness", Limits.LEAST_BOARD / 2, Limits.MOST_FOAM),
+            node.get("finish").map(Words.FINISH::read).orElse(Finish.BARE),
+            node.get("screw").map(rows::screw),
+            lengths.optional(node, "screwLength", Limits.LEAST_LEG, Limits.MOST_SCREW),
+            BaseReader.holes(node, "positions", outline, lengths));
+    if (host.fixing() == Fixing.SCREWS && host.thickness().isEmpty()) {
+      throw node.refuse(
+          "\"thickness\" is missing, and it is needed with screws: " + node.excerpt(),
+          "Add \"thickness\" with what the screw goes through before it reaches the base");
+    }
+    return host;
   }
 
   DustCover dustCover(Optional<Node> given, OutlineShape outline) {

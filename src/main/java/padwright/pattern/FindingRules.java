@@ -6,7 +6,9 @@ import static padwright.design.Finding.Level.STOP;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import padwright.cover.CornerPlan;
+import padwright.cover.CornerRefusal;
 import padwright.cover.CoverPlan;
 import padwright.cover.WrapProof;
 import padwright.cover.WrapReport;
@@ -93,13 +95,16 @@ final class FindingRules {
     }
   }
 
-  void refusedCorners(List<String> refusals) {
-    for (String refusal : refusals) {
+  void refusedCorners(List<CornerRefusal> refusals) {
+    for (CornerRefusal refusal : refusals) {
       findings.add(
-          Finding.plain(
+          Finding.of(
               "corner-treatment",
               STOP,
-              "Corner " + refusal + ".",
+              "Corner " + refusal.sentence() + ".",
+              refusal.value(),
+              refusal.limit(),
+              refusal.unit(),
               "geometry of the corner",
               "Leave it to auto, or name another treatment"));
     }
@@ -168,8 +173,8 @@ final class FindingRules {
                     c.pleats(),
                     c.fullnessAtTrim(),
                     Math.max(c.layersFirst(), c.layersSecond())),
-                c.pleats(),
-                0,
+                OptionalDouble.of(c.pleats()),
+                OptionalDouble.empty(),
                 "",
                 "surplus beta (s - x), Gauss-Bonnet",
                 "A covering that eases more, or a lower pad, needs fewer"));

@@ -15,7 +15,7 @@ import padwright.design.WrappedPad.Treatment;
 
 /** What is to be said where an outline is hollow and the covering has too little length. */
 final class HollowRules {
-  private static final String SOURCE = "surplus beta (s - x), Gauss-Bonnet, negative at a hollow";
+  private static final String SOURCE = "2 tan(beta/2) (s - x), two mitres that part";
 
   private final PadSpec spec;
 
@@ -30,8 +30,8 @@ final class HollowRules {
           Finding.plain(
               "cover-overlaps",
               STOP,
-              "The covering of two sides would have to be in one place on the flat: the hollow"
-                  + " between them is too narrow for both turn-unders and walls.",
+              "The cut line would cross itself: a hollow is too narrow for the walls and turn-unders"
+                  + " of both its sides, or the cuts of two tight corners meet.",
               "the blank's own outline",
               "Widen the hollow, take less foam or turn-under, or cover the part in two pieces with"
                   + " a seam"));
@@ -45,8 +45,8 @@ final class HollowRules {
                 FindingRules.text(
                     "%s is hollow: the covering is slit there and opens %.0f at the back; a gusset"
                         + " has to be sewn in before the cover goes on.",
-                    FindingRules.capital(c.name()), -c.fullnessAtBack()),
-                -c.fullnessAtBack(),
+                    FindingRules.capital(c.name()), c.opening()),
+                c.opening(),
                 0,
                 "mm",
                 SOURCE,

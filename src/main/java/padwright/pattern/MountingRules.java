@@ -8,6 +8,7 @@ import static padwright.pattern.FindingRules.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad.Finish;
@@ -24,6 +25,11 @@ import padwright.shape.PadShape;
 
 /** What the mounting gives cause to say. */
 final class MountingRules {
+  /** Foam tape is at least so many times as thick as the mismatch; trade page. */
+  private static final double TAPE = 2;
+
+  private static final String REACH = "length against host and packing";
+
   private final List<Finding> findings = new ArrayList<>();
   private final PadSpec spec;
   private final PadShape shape;
@@ -59,7 +65,7 @@ final class MountingRules {
                       + " no gap without packing.",
                   standOff),
               standOff,
-              standOff * 2,
+              standOff * TAPE,
               "mm",
               "trade rule: foam tape at least twice as thick as the mismatch",
               "Glue the packing in first"));
@@ -79,6 +85,14 @@ final class MountingRules {
   private void screw(
       Host host, Screw screw, Mounting mounting, MountingPlanner planner, double standOff) {
     if (mounting.screwLength().isEmpty()) {
+      double beyond = planner.into(0, standOff);
+      OptionalDouble margin =
+          screw.lengths().stream()
+              .mapToDouble(l -> planner.into(l, standOff))
+              .filter(into -> into > 0)
+              .map(into -> spec.leastThickness() - into)
+              .max();
+      double longest = screw.lengths().stream().mapToDouble(l -> l).max().orElse(0);
       findings.add(
           Finding.of(
               "mount-screw-none",
@@ -86,10 +100,10 @@ final class MountingRules {
               text(
                   "No length of %s reaches through %.1f of host and stays %.1f short of the foam.",
                   screw.name(), host.thickness().orElse(0), MountingPlanner.LEAST_MARGIN),
-              spec.leastThickness(),
-              MountingPlanner.LEAST_MARGIN,
+              margin.orElse(longest),
+              margin.isPresent() ? MountingPlanner.LEAST_MARGIN : -beyond,
               "mm",
-              OWN,
+              margin.isPresent() ? OWN : REACH,
               "Countersink the host deeper, or take another screw"));
       return;
     }
@@ -128,12 +142,12 @@ final class MountingRules {
               "mount-screw-short",
               STOP,
               text(
-                  "A screw of %.0f does not reach the base through %.1f of host.",
-                  mounting.screwLength().getAsDouble(), host.thickness().orElse(0)),
-              into,
-              0,
+                  "A screw of %.0f does not reach the base through %.1f of host and packing.",
+                  mounting.screwLength().getAsDouble(), -planner.into(0, standOff)),
+              mounting.screwLength().getAsDouble(),
+              -planner.into(0, standOff),
               "mm",
-              "length less host and packing",
+              REACH,
               shorter(screw, planner, standOff)));
     } else {
       findings.add(
@@ -143,8 +157,8 @@ final class MountingRules {
               text(
                   "Each %s goes %.1f into the base and holds about %.0f N at most.",
                   screw.name(), into, holds),
-              holds,
-              0,
+              OptionalDouble.of(holds),
+              OptionalDouble.empty(),
               "N",
               "Wood Handbook FPL-GTR-282 (2021) Eq. 8-10, ultimate; board for solid wood is an"
                   + " extrapolation of ours",

@@ -15,10 +15,13 @@ import padwright.design.PadSpec;
 import padwright.design.PaddedPart;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Hole;
+import padwright.fastening.FittingPlan;
 import padwright.fastening.Mounting;
 import padwright.fastening.MountingPlanner;
+import padwright.fastening.StapleDepths;
 import padwright.fastening.StaplePlan;
 import padwright.fastening.StaplePlanner;
+import padwright.fastening.TongueStaples;
 import padwright.geometry.Vec2;
 import padwright.material.Catalogue;
 import padwright.material.Screw;
@@ -72,20 +75,38 @@ public final class PatternEngine {
     List<Hole> screws = mounter.positions(screw, more);
     List<Hole> holes = new ArrayList<>(pad.base().holes());
     holes.addAll(screws);
+    FittingPlan fittings = FittingPlan.of(pad.fittings(), shape, spec);
+    if (!fittings.cutOuts().isEmpty()) {
+      more.note(
+          "fittings.cutOuts",
+          "sizes of the board's holes",
+          "the covering turned through takes its thickness on each side",
+          padwright.material.Status.OWN);
+    }
     StaplePlan staples =
         new StaplePlanner(shape, spec, pad.kind(), pad.front())
-            .plan(cover.corners(), layers, holes, pad.staples().leg(), catalogue.staples());
+            .plan(
+                cover.corners(),
+                layers,
+                fittings.keepClear(holes),
+                pad.staples().leg(),
+                catalogue.staples());
+    staples = new TongueStaples(fittings, shape, spec).after(staples, holes);
     if (pad.staples().leg().isEmpty() && staples.leg() > 0) {
       more.note(
           "staples.leg",
           FindingRules.text("%.0f mm", staples.leg()),
-          "the longest that stays clear of the foam",
+          StapleDepths.longestPassing(staples.legs(), spec.staple().id()).isPresent()
+              ? "the longest that passes"
+              : "the longest that stays clear of the foam",
           padwright.material.Status.OWN);
     }
     double standOff = spec.coverThickness() * FiguresMaker.cornerLayers(staples);
     Mounting mounting = mounter.plan(screw, screws, standOff);
 
-    List<PatternPiece> pieces = new PieceMaker(pad, spec, shape, cover, staples, mounting).pieces();
+    List<PatternPiece> pieces =
+        FittingPieces.on(
+            new PieceMaker(pad, spec, shape, cover, staples, mounting).pieces(), fittings, spec);
     Figures figures = FiguresMaker.of(spec, shape, cover, staples, pieces, standOff);
     List<Finding> findings = new ArrayList<>();
     FindingRules rules = new FindingRules(spec);
@@ -105,6 +126,7 @@ public final class PatternEngine {
     findings.addAll(rules.findings());
     findings.addAll(stapling.findings());
     findings.addAll(mounts.findings());
+    findings.addAll(FittingRules.findings(pad, spec, shape, fittings, mounting, staples, figures));
     findings.sort(java.util.Comparator.comparing(Finding::level));
     return new PartResult(
         pad,

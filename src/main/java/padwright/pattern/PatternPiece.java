@@ -87,6 +87,10 @@ public record PatternPiece(
     STAPLE,
     /** A cut into the piece that runs out of its cut line; made when the piece is cut out. */
     RELIEF,
+    /** A cut over a cut-out, made when the cover is fast all round. */
+    SLIT,
+    /** Kept for hook-and-loop or tape. */
+    ZONE,
     /** Middle lines. */
     CENTRE,
     /** The base's outline, shown on another piece. */
@@ -114,6 +118,8 @@ public record PatternPiece(
     /** Centre of a screw or bolt. */
     SCREW,
     /** Centre of a hole. */
-    HOLE
+    HOLE,
+    /** Middle of a cut-out or zone that the label names; nothing is drawn there. */
+    AREA
   }
 }

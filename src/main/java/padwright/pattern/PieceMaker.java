@@ -82,7 +82,7 @@ final class PieceMaker {
     for (Path p : back.trim()) {
       lines.add(new LineMark(LineKind.TRIM, p));
     }
-    PieceEdges.middleLines(lines, shape.outline().bounds());
+    PieceEdges.middleLines(lines, shape.outline());
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(shape.outline(), pad.front())));
     List<StapleMark> marks = new ArrayList<>();
     int number = 1;
@@ -126,7 +126,7 @@ final class PieceMaker {
     PadSpec.FoamSpec f = spec.foam().get(i);
     Path outline = shape.foam().get(i);
     List<LineMark> lines = new ArrayList<>();
-    PieceEdges.middleLines(lines, outline.bounds());
+    PieceEdges.middleLines(lines, outline);
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(outline, pad.front())));
     if (f.overhang() > 0) {
       lines.add(new LineMark(LineKind.BASE_OUTLINE, shape.outline()));
@@ -154,7 +154,7 @@ final class PieceMaker {
         spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
     Path outline = Offset.by(shape.outline(), over + down).orElse(shape.outline());
     List<LineMark> lines = new ArrayList<>();
-    PieceEdges.middleLines(lines, outline.bounds());
+    PieceEdges.middleLines(lines, outline);
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(outline, pad.front())));
     if (down > 0) {
       Offset.by(shape.outline(), over).ifPresent(p -> lines.add(new LineMark(LineKind.FOLD, p)));
@@ -223,7 +223,9 @@ final class PieceMaker {
     }
     lines.add(new LineMark(LineKind.BASE_OUTLINE, stretched(shape.outline())));
     lines.add(
-        new LineMark(LineKind.FRONT, stretched(PieceEdges.frontEdge(cover.cut(), pad.front()))));
+        new LineMark(
+            LineKind.FRONT,
+            stretched(PieceEdges.frontEdge(cover.cut(), shape.outline(), pad.front()))));
     Vec2 warp = spec.warpAlongWidth() ? new Vec2(0, 1) : new Vec2(1, 0);
     return piece(
         "cover",
@@ -254,7 +256,7 @@ final class PieceMaker {
     }
     List<LineMark> lines = new ArrayList<>();
     lines.add(new LineMark(LineKind.FOLD, fold.get()));
-    PieceEdges.middleLines(lines, cut.get().bounds());
+    PieceEdges.middleLines(lines, cut.get());
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(cut.get(), pad.front())));
     return Optional.of(
         plain(
@@ -276,7 +278,7 @@ final class PieceMaker {
 
   private PatternPiece packing(Path outline) {
     List<LineMark> lines = new ArrayList<>();
-    PieceEdges.middleLines(lines, outline.bounds());
+    PieceEdges.middleLines(lines, outline);
     return piece(
         "packing",
         Kind.PACKING,

@@ -39,6 +39,7 @@ final class StapleRules {
 
   void staples(StaplePlan plan) {
     spacing();
+    gap(plan);
     arris();
     boolean any = StapleDepths.longestPassing(plan.legs(), spec.staple().id()).isPresent();
     if (plan.leg() == 0) {
@@ -52,23 +53,23 @@ final class StapleRules {
                   StapleDepths.LEAST_MARGIN,
                   spec.leastThickness(),
                   legs(plan)),
-              spec.leastThickness(),
+              mostMargin(plan),
               StapleDepths.LEAST_MARGIN,
               "mm",
               OWN,
               "Take " + THICKER));
       return;
     }
+    int layers = FiguresMaker.cornerLayers(plan);
     LegVerdict v =
         StapleDepths.verdict(
-            spec.staple(),
-            plan.leg(),
-            FiguresMaker.cornerLayers(plan),
-            spec.coverThickness(),
-            spec.leastThickness());
+            spec.staple(), plan.leg(), layers, spec.coverThickness(), spec.leastThickness());
     depth(plan, v, any);
-    hold(v);
+    if (!shortOfBoard(plan, layers)) {
+      hold(v);
+    }
     if (!any) {
+      boolean deep = v.margin() < StapleDepths.LEAST_MARGIN;
       findings.add(
           Finding.of(
               "staple-none-passes",
@@ -80,13 +81,22 @@ final class StapleRules {
                   StapleDepths.GOOD_HOLD,
                   // A breakthrough has listed them already.
                   v.margin() <= 0 ? "" : ": " + legs(plan)),
-              v.margin(),
-              StapleDepths.LEAST_MARGIN,
+              deep ? v.margin() : v.hold(),
+              deep ? StapleDepths.LEAST_MARGIN : StapleDepths.GOOD_HOLD,
               "mm",
-              OWN,
+              deep ? OWN : HOLD_SOURCE,
               "Take " + THICKER));
     }
     pull(plan, v);
+  }
+
+  /** The most board that any leg of the series leaves under its point. */
+  private double mostMargin(StaplePlan plan) {
+    return plan.legs().stream()
+        .filter(v -> v.staple().equals(spec.staple().id()))
+        .mapToDouble(LegVerdict::margin)
+        .max()
+        .orElse(0);
   }
 
   private void spacing() {
@@ -104,6 +114,24 @@ final class StapleRules {
               "mm",
               OWN,
               "Take a narrower crown, or a wider spacing"));
+    }
+  }
+
+  private void gap(StaplePlan plan) {
+    double asked = Math.max(spec.spacing(), StaplePlan.closest(spec.staple()));
+    if (plan.wider(asked)) {
+      findings.add(
+          Finding.of(
+              "staple-gap",
+              CAUTION,
+              text(
+                  "Where staples make way two neighbours stand %.1f apart; %.1f was to be the most.",
+                  plan.largestGap(), asked),
+              plan.largestGap(),
+              asked,
+              "mm",
+              "geometry of the base",
+              "Move what is in the way further from the edge, or glue the turn-under there"));
     }
   }
 
@@ -159,6 +187,43 @@ final class StapleRules {
               OWN,
               remedy));
     }
+  }
+
+  /** A staple whose points end in the covering fastens nothing, whatever else is said of it. */
+  private boolean shortOfBoard(StaplePlan plan, int layers) {
+    double into = StapleDepths.penetration(plan.leg(), layers, spec.coverThickness());
+    if (into > 0) {
+      return false;
+    }
+    findings.add(
+        Finding.of(
+            "staple-short-of-board",
+            STOP,
+            text(
+                "Through %d %s of covering of %.1f a leg of %.1f ends %.1f short of the board.",
+                layers, layers == 1 ? "layer" : "layers", spec.coverThickness(), plan.leg(), -into),
+            into,
+            0,
+            "mm",
+            "leg less the covering under the staple",
+            longEnough(plan, layers)));
+    return true;
+  }
+
+  /** The longest leg that passes and holds through the corners' layers too, or what else to do. */
+  private String longEnough(StaplePlan plan, int layers) {
+    return plan.legs().stream()
+        .filter(v -> v.staple().equals(spec.staple().id()) && v.passes())
+        .filter(v -> v.cornerHold() >= StapleDepths.POOR_HOLD)
+        .mapToDouble(LegVerdict::leg)
+        .max()
+        .stream()
+        .mapToObj(leg -> text("Take leg %.1f, the longest that passes", leg))
+        .findFirst()
+        .orElse(
+            layers == 1
+                ? "Take " + THICKER
+                : "Cut more out of the corner, glue its layers together, or take " + THICKER);
   }
 
   private void hold(LegVerdict v) {

@@ -14,6 +14,9 @@ import padwright.geometry.Vec2;
  * half the thickness times a more (bending of a thin sheet about its middle surface).
  */
 public final class SectionBuilder {
+  /** Where in a covering's thickness its length stays the same over a bend; our assumption. */
+  private static final double NEUTRAL = 0.5;
+
   /** How far inside the base outline the drawn section is cut off, beyond the turn-under. */
   private static final double INSIDE = 30;
 
@@ -48,7 +51,7 @@ public final class SectionBuilder {
   public static TautPath taut(Stack stack, double thickness, double turnUnder) {
     List<Turn> turns = DiscHull.rightHalf(stack.discs());
     Path hull = chain(turns, 0, turnUnder);
-    Path neutral = chain(turns, thickness / 2, turnUnder);
+    Path neutral = chain(turns, thickness * NEUTRAL, turnUnder);
     double startX = neutral.start().x();
     double backStart = startX;
     List<Segment> segments = neutral.segments();

@@ -28,6 +28,7 @@ public final class TautPath {
   private final Vec2[] centres;
   private final double[] sweeps;
   private final double wallEnd;
+  private final double wallOut;
 
   public TautPath(Path hull, Path neutral, double startX, double developed, double backStart) {
     this.hull = hull;
@@ -47,6 +48,7 @@ public final class TautPath {
     }
     int bend = Math.max(0, pieces.size() - 2);
     wallEnd = pieces.get(bend).isArc() ? backStart - lengths[bend] : backStart;
+    wallOut = at(wallEnd).x();
   }
 
   public Path hull() {
@@ -94,6 +96,11 @@ public final class TautPath {
   /** Distance out from the base outline in plan at path length {@code s}. */
   public double out(double s) {
     return at(s).x();
+  }
+
+  /** How far out the wall ends, where the last bend begins. */
+  public double wallOut() {
+    return wallOut;
   }
 
   /** Path length at which the last bend, round the back arris, begins. */

@@ -30,7 +30,7 @@ class CheckCommandTest {
   void jobWithoutStopIsFine() {
     Cli.Said said = Cli.run("check", Cli.DEMO);
     assertThat(said.status()).isZero();
-    assertThat(said.out()).contains("Reading nook", "0 stops", "in 4 parts");
+    assertThat(said.out()).contains("Reading nook", "0 stops", "in 7 parts");
   }
 
   @Test

@@ -102,7 +102,7 @@ class FiguresCommandTest {
     Cli.Said said = Cli.run("figures", Cli.DEMO, "--json");
     assertThat(said.out()).doesNotContain("NaN", "Infinity");
     JsonNode all = JSON.readTree(said.out());
-    assertThat(all.get("parts")).hasSize(4);
+    assertThat(all.get("parts")).hasSize(7);
     // A leg that passes is a number; where the size is no opening there is no gap.
     assertThat(all.get("parts").get(0).get("bareGap").isNull()).isTrue();
     assertThat(all.get("parts").get(2).get("bareGap").get("front").isNumber()).isTrue();
@@ -280,5 +280,28 @@ class FiguresCommandTest {
     String stool = out.substring(out.indexOf("(stool-top)"));
     stool = stool.substring(0, stool.indexOf("Findings"));
     assertThat(stool).contains(", at the rim's pleats").doesNotContain(", at the corners");
+  }
+
+  @Test
+  void everyLegSaysWhatItDoesAtTheCornersToo() throws IOException {
+    JsonNode staples = part(Cli.run("figures", job(12, 8), "--json")).get("staples");
+    int layers = staples.get("corner").get("layers").asInt();
+    assertThat(layers).isGreaterThan(1);
+    for (JsonNode leg : staples.get("legs")) {
+      // Covering 1.0: each layer more takes 1.0 from the hold and leaves 1.0 more board.
+      double more = layers - 1;
+      assertThat(leg.get("corner").get("margin").asDouble())
+          .isCloseTo(leg.get("margin").asDouble() + more, within(1e-9));
+      assertThat(leg.get("corner").get("hold").asDouble())
+          .isCloseTo(leg.get("hold").asDouble() - more, within(1e-9));
+    }
+  }
+
+  @Test
+  void theTableListsTheLegsOfTheSeriesUsedWithTheirVerdicts() throws IOException {
+    String out = Cli.run("figures", job(12, 8)).out();
+    // Birch plywood 12 is at least 11.5 (maker's data sheet); 11.5 - (12 - 1.0) = 0.5.
+    assertThat(out).contains("Legs, mm").containsPattern("(?m)^  8 +4\\.5 ");
+    assertThat(out).containsPattern("(?m)^  12 +0\\.5 .* only 0\\.5 of board left");
   }
 }

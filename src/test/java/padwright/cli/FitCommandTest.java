@@ -178,7 +178,7 @@ class FitCommandTest {
     refused("--height: \"nought\"", "fit", job, "--height", "nought");
     refused("--height: -3 is no size", "fit", job, "--height=-3");
     refused("--height", "fit", job);
-    refused("4 parts. Add --part with one of desk-rest", "fit", Cli.DEMO, "--height", "40");
+    refused("7 parts. Add --part with one of desk-rest", "fit", Cli.DEMO, "--height", "40");
     refused("no part \"desk\"", "fit", Cli.DEMO, "--part", "desk", "--height", "40");
     refused("--size: \"hole\"", "fit", job, "--height", "40", "--size", "hole");
     refused("--free: \"foam\"", "fit", job, "--height", "40", "--free", "board,foam");

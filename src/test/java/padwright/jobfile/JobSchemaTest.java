@@ -127,6 +127,7 @@ class JobSchemaTest {
       "leg": 8|"pull": "1 N"
       "corners": "auto",|"host": { "finish": "bare" },
       "corners": "auto",|"host": { "fixing": "glue" },
+      "corners": "auto",|"host": { "fixing": "screws" },
       "corners": "auto",|"host": { "fixing": "tape", "screw": "no-8" },
       "corners": "auto",|"dustCover": 5,
       "corners": "auto",|"dustCover": { "inset": -1 },

@@ -232,7 +232,7 @@ final class RandomJobs {
     boolean screws = fixing == Fixing.SCREWS;
     return new WrappedPad.Host(
         fixing,
-        optional(() -> length(10, 40)),
+        screws ? OptionalDouble.of(length(10, 40)) : optional(() -> length(10, 40)),
         pick(Finish.values()),
         screws && maybe() ? Optional.of("no-8") : Optional.empty(),
         screws ? optional(() -> length(10, 60)) : OptionalDouble.empty(),

@@ -92,6 +92,7 @@ class RefusalKindsTest {
       unprintable|"title": "Reading nook"|"title": "a\\u0007b"|3|$.title|U+0007
       two ways of one thing|"auto"|{ "treatment": "auto", "each": ["eased"] }|22|$.parts[0].corners.each|["eased"]
       two shapes|{ "round": 6 }|{ "round": 6, "bevel": 7 }|19|$.parts[0].edge|{"round": 6, "bevel": 7}
+      screws without the host's thickness|"corners": "auto",|"host": { "fixing": "screws" }, "corners": "auto",|22|$.parts[0].host|"thickness" is missing, and it is needed with screws: {"fixing": "screws"}
       hole outside|"birch-plywood",|"mdf", "holes": [{ "x": 1, "y": 31, "diameter": 4 }],|12|$.parts[0].base.holes[0]|1, 31: its middle
       """)
   void aJobIsRefusedWithFileLinePathValueAndRemedy(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import padwright.cover.CornerPlan;
 import padwright.design.Finding;
@@ -21,7 +22,20 @@ class RandomOutlinesTest {
 
   @Test
   void everyOutlineIsProvedOrAStopNamesWhyAndNoCutLineCrossesItself() {
-    RandomOutlines outlines = new RandomOutlines(SEED);
+    run(SEED);
+  }
+
+  /** A long run over other seeds: {@code mvn -Psoak test}. */
+  @Test
+  @Tag("soak")
+  void fiftyThousandMoreAreToo() {
+    for (int k = 1; k <= 5; k++) {
+      run(SEED + k);
+    }
+  }
+
+  private static void run(long seed) {
+    RandomOutlines outlines = new RandomOutlines(seed);
     Map<String, Integer> corners = new TreeMap<>();
     Map<String, Integer> stops = new TreeMap<>();
     int proved = 0;
@@ -66,7 +80,7 @@ class RandomOutlinesTest {
     System.out.printf(
         Locale.ROOT,
         "free outlines, seed %d: %d of %d proved, %d refused; corners %s; stops %s%n",
-        SEED,
+        seed,
         proved,
         OUTLINES,
         refused,

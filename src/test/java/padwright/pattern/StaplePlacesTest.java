@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import padwright.design.Finding;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Hole;
+import padwright.design.WrappedPad.Treatment;
 import padwright.fastening.StaplePlan;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
@@ -115,11 +116,36 @@ class StaplePlacesTest {
   void aFoldsStapleIsNotAskedToHoldASideOfNoLength() {
     Pads pads = new Pads();
     pads.outline = Pads.rectangle(400, 300);
-    pads.treatments = List.of(padwright.design.WrappedPad.Treatment.DOUBLE_PLEAT);
+    pads.treatments = List.of(Treatment.DOUBLE_PLEAT);
     pads.pull = OptionalDouble.of(0.5);
     List<Finding> pulls =
         pads.run().findings().stream().filter(f -> f.rule().equals("staple-pull")).toList();
     assertThat(pulls).hasSize(4).allMatch(f -> f.limit().orElse(0) > 0);
+  }
+
+  @Test
+  void inPressedFibreBoardNoCrownComesNearerToACornerThanThreeQuartersOfAnInch() {
+    for (Treatment treatment :
+        List.of(Treatment.SINGLE_PLEAT, Treatment.DOUBLE_PLEAT, Treatment.MITRED_END)) {
+      for (double edge : new double[] {8, 10, 15}) {
+        Pads pads = new Pads();
+        pads.outline = Pads.rectangle(400, 300);
+        pads.board = "mdf";
+        pads.treatments = List.of(treatment);
+        pads.edgeDistance = OptionalDouble.of(edge);
+        PartResult part = pads.run();
+        double half = part.spec().staple().crown() / 2;
+        for (StaplePlan.Position p : part.staples().positions()) {
+          for (int i = -20; i <= 20; i++) {
+            Vec2 q = p.at().along(Vec2.polar(p.angle()), half * i / 20);
+            double far = new Vec2(200 - Math.abs(q.x()), 150 - Math.abs(q.y())).length();
+            // Trade page on MDF: no staple within 3/4 in of a corner.
+            assertThat(far).as("%s %s %s", treatment, edge, p).isGreaterThan(19.05 - 1e-6);
+          }
+        }
+        assertThat(meeting(part)).isEmpty();
+      }
+    }
   }
 
   /** Staples whose middle is outside the base. */

@@ -155,7 +155,7 @@ final class IndexPage {
   /** The piece's own lines; not its words, nor the samples of a legend. */
   private static boolean worthShowing(Drawing.Stroke s) {
     return switch (s.style()) {
-      case CUT, INNER_CUT, RELIEF, TRIM, FOLD, OUTLINE, FRONT ->
+      case CUT, INNER_CUT, RELIEF, SLIT, TRIM, FOLD, OUTLINE, FRONT ->
           s.path().closed() || s.path().length() > SHORT;
       default -> false;
     };

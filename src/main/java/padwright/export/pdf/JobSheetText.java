@@ -166,7 +166,7 @@ final class JobSheetText {
                 + ", "
                 + f.count()
                 + " of them, at most "
-                + size(f.spacing())
+                + size(part.staples().mostApart(f.spacing()))
                 + " apart, "
                 + size(part.spec().edgeDistance())
                 + " from the edge."));

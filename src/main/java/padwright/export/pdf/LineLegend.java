@@ -44,7 +44,8 @@ final class LineLegend implements Panel {
       case SEAM -> "seam line";
       case CREASE -> "crease of a pleat";
       case STAPLE -> "staple line";
-
+      case SLIT -> "slit, cut last";
+      case ZONE -> "zone for hook-and-loop or tape";
       case CENTRE -> "middle";
       case OUTLINE -> "edge of the base";
       case FRONT -> "front edge";

@@ -37,10 +37,13 @@ final class OrderOfWork {
   static List<String> steps(PartResult part) {
     OrderOfWork w = new OrderOfWork(part);
     w.board();
+    w.steps.addAll(FittingSteps.beforeFoam(part));
     w.foam();
     w.cover();
     w.staple();
+    w.steps.addAll(FittingSteps.afterCorners(part));
     w.finish();
+    w.steps.addAll(FittingSteps.last(part));
     return List.copyOf(w.steps);
   }
 
@@ -167,8 +170,8 @@ final class OrderOfWork {
         "Face down, centre marks on centre marks: "
             + order
             + ". Follow the numbers on the base pattern, "
-            + Sizes.mm(figures.staples().spacing())
-            + " mm apart, "
+            + Sizes.mm(part.staples().mostApart(figures.staples().spacing()))
+            + " mm apart at most, "
             + Sizes.mm(spec.edgeDistance())
             + " mm from the edge."
             + (round() ? "" : " Corners last."));

@@ -64,6 +64,8 @@ record PieceLines(
       case CREASE -> LineStyle.CREASE;
       case STAPLE -> LineStyle.STAPLE;
       case RELIEF -> LineStyle.RELIEF;
+      case SLIT -> LineStyle.SLIT;
+      case ZONE -> LineStyle.ZONE;
       case CENTRE -> LineStyle.CENTRE;
       case BASE_OUTLINE -> LineStyle.OUTLINE;
       case FRONT -> LineStyle.FRONT;

@@ -2,6 +2,7 @@ package padwright.export.pdf;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import padwright.export.Drawing;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
@@ -49,7 +50,9 @@ final class TilePage {
 
   private void pattern(PdfPainter p, Tile tile) throws IOException {
     for (Drawing.Item item : ink.within(tile.window())) {
-      p.paint(item);
+      if (!(item instanceof Drawing.Text t) || shows(p.face(), t, tile)) {
+        p.paint(item);
+      }
     }
     for (Joint j : joints) {
       if (j.under().equals(tile) || j.over().equals(tile)) {
@@ -57,15 +60,34 @@ final class TilePage {
         for (Joint.Mark m : j.marks()) {
           mark(p, m, j.upright());
         }
-        note(p, j, tile);
+        var note = note(p.face(), j, tile);
+        if (note.isPresent()) {
+          p.text(note.get());
+        }
       }
     }
     if (tiling.tiles().size() > 1) {
       var points = MeasuringPoints.of(drawing);
       if (points.isPresent()) {
-        measuring(p, points.get());
+        measuring(p, points.get(), tile);
       }
     }
+  }
+
+  /**
+   * Whether a text is printed on a sheet: where it is whole; one that lies over a join is printed
+   * on both sheets, so that it reads once they are taped.
+   */
+  boolean shows(Typeface face, Drawing.Text text, Tile tile) {
+    Bounds box = Ink.frame(text, face).bounds();
+    return holds(tile.window(), box)
+        || joints.stream().anyMatch(j -> j.line().bounds().overlaps(box))
+        || tiling.tiles().stream().noneMatch(t -> holds(t.window(), box));
+  }
+
+  private static boolean holds(Bounds window, Bounds box) {
+    return window.contains(new Vec2(box.minX(), box.minY()))
+        && window.contains(new Vec2(box.maxX(), box.maxY()));
   }
 
   /** The trim line over the whole of this sheet's print, so that the knife runs off it. */
@@ -92,12 +114,15 @@ final class TilePage {
     }
   }
 
-  /** Says what to do at the line, in the strip that is cut off or covered, where it is free. */
-  private void note(PdfPainter p, Joint j, Tile tile) throws IOException {
+  /**
+   * Says what to do at the line, in the strip that is cut off or covered, where it is free and the
+   * sheet holds all of it; empty where there is no such place.
+   */
+  Optional<Drawing.Text> note(Typeface face, Joint j, Tile tile) {
     boolean trimmed = j.over().equals(tile);
     String text =
         trimmed ? "trim here, lay on " + j.under().label() : j.over().label() + " is laid on here";
-    double half = p.face().width(text, NOTE) / 2 + 1;
+    double half = face.width(text, NOTE) / 2 + 1;
     double out = trimmed ? -2.5 : 2.5;
     Path line = j.line();
     for (int i = 0; i < PLACES; i++) {
@@ -117,22 +142,24 @@ final class TilePage {
       }
       boolean onMark =
           j.marks().stream().anyMatch(m -> Joint.room(m.at(), j.upright()).overlaps(room));
-      if (!onMark && !ink.touches(room) && tile.cell().grown(Tiling.OVERLAP / 2).contains(at)) {
+      if (!onMark && !ink.touches(room) && holds(tile.window(), room)) {
         double angle = j.upright() ? Math.PI / 2 : 0;
-        p.text(new Drawing.Text(at, NOTE, angle, Anchor.MIDDLE, false, text));
-        return;
+        return Optional.of(new Drawing.Text(at, NOTE, angle, Anchor.MIDDLE, false, text));
       }
     }
+    return Optional.empty();
   }
 
-  private void measuring(PdfPainter p, MeasuringPoints points) throws IOException {
+  private void measuring(PdfPainter p, MeasuringPoints points, Tile tile) throws IOException {
     for (int i = 0; i < 4; i++) {
       Vec2 c = points.points().get(i);
       p.line(c.x() - 3, c.y(), c.x() + 3, c.y(), LineStyle.CHECK);
       p.line(c.x(), c.y() - 3, c.x(), c.y() + 3, LineStyle.CHECK);
-      p.text(
-          new Drawing.Text(
-              letterPlace(c), 4, 0, Anchor.MIDDLE, true, MeasuringPoints.NAMES.get(i)));
+      var letter =
+          new Drawing.Text(letterPlace(c), 4, 0, Anchor.MIDDLE, true, MeasuringPoints.NAMES.get(i));
+      if (shows(p.face(), letter, tile)) {
+        p.text(letter);
+      }
     }
   }
 

@@ -2,10 +2,11 @@ package padwright.export.pdf;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import padwright.export.Drawing;
 import padwright.export.PageDrawing;
+import padwright.geometry.Path;
 import padwright.material.Paper;
 
 /**
@@ -66,12 +67,20 @@ public final class TiledPdf {
       if (joints.isEmpty()) {
         return new Laid(first, ink, tiling, joints);
       }
-      Drawing clear = piece.clearOf(joints.stream().map(Joint::line).toList());
-      Ink clearInk = new Ink(clear, face);
-      Optional<Tiling> same = tiling.again(clearInk);
-      return same.isEmpty()
-          ? new Laid(first, ink, tiling, joints)
-          : new Laid(clear, clearInk, same.get(), Joint.of(same.get(), clearInk));
+      List<Path> off = new ArrayList<>(joints.stream().map(Joint::line).toList());
+      Laid laid = again(piece, face, tiling, off);
+      if (laid == null) {
+        // A word had moved on to a sheet that is not printed, since nothing else is on it.
+        off.addAll(tiling.unprinted());
+        laid = again(piece, face, tiling, off);
+      }
+      return laid == null ? new Laid(first, ink, tiling, joints) : laid;
+    }
+
+    private static Laid again(PageDrawing piece, Typeface face, Tiling tiling, List<Path> off) {
+      Drawing clear = piece.clearOf(off);
+      Ink ink = new Ink(clear, face);
+      return tiling.again(ink).map(t -> new Laid(clear, ink, t, Joint.of(t, ink))).orElse(null);
     }
   }
 }

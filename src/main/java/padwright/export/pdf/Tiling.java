@@ -2,9 +2,12 @@ package padwright.export.pdf;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import padwright.geometry.Bounds;
+import padwright.geometry.Path;
 import padwright.geometry.Vec2;
 import padwright.material.Paper;
 
@@ -27,6 +30,9 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
 
   /** Lengths that differ by less are the same; arithmetic only, mm. */
   private static final double SAME = 1e-6;
+
+  /** Lines this close leave no room for a word, mm: less than a note is high. */
+  private static final double CLOSE = 3;
 
   /** Where the grid may stand over the piece: the middle first, then towards either end. */
   private static final double[] SHIFTS = {0.5, 0.38, 0.62, 0.25, 0.75, 0.12, 0.88, 0, 1};
@@ -117,6 +123,27 @@ record Tiling(Sheet sheet, int rows, int columns, List<Tile> tiles) {
         grid.contains(new Vec2(b.minX(), b.minY())) && grid.contains(new Vec2(b.maxX(), b.maxY()));
     Tiling same = new Tiling(sheet, rows, columns, tiles(ink, sheet, rows, columns, left, top));
     return holds && same.tiles.size() <= tiles.size() ? Optional.of(same) : Optional.empty();
+  }
+
+  /** Lines close together over the places of sheets that are left out. */
+  List<Path> unprinted() {
+    Tile first = tiles.get(0);
+    double w = sheet.window().width() - OVERLAP;
+    double h = sheet.window().height() - OVERLAP;
+    double left = first.window().minX() - first.column() * w;
+    double top = first.window().maxY() + first.row() * h;
+    Set<List<Integer>> printed = new HashSet<>();
+    tiles.forEach(t -> printed.add(List.of(t.row(), t.column())));
+    List<Path> lines = new ArrayList<>();
+    for (int r = 0; r < rows; r++) {
+      for (int c = 0; c < columns; c++) {
+        for (double y = CLOSE; !printed.contains(List.of(r, c)) && y < h; y += CLOSE) {
+          double at = top - r * h - y;
+          lines.add(Path.line(new Vec2(left + c * w, at), new Vec2(left + (c + 1) * w, at)));
+        }
+      }
+    }
+    return lines;
   }
 
   private static List<Tile> tiles(

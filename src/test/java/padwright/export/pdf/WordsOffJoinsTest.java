@@ -49,6 +49,45 @@ class WordsOffJoinsTest {
     assertThat(numbers).isLessThan(words / 100);
   }
 
+  /** No beginning or end of a word is left in a strip; what says how to join is whole, too. */
+  @Test
+  void everySheetPrintsWholeWordsAndWholeNotes() throws IOException {
+    int notes = 0;
+    try (PDDocument d = new PDDocument()) {
+      Typeface face = new Typeface(d);
+      for (Paper paper : List.of(Samples.A4, Samples.LETTER)) {
+        for (TiledPdf.Laid laid : laid(paper, face)) {
+          TilePage page = new TilePage(laid.drawing(), laid.ink(), laid.tiling(), laid.joints());
+          for (Drawing.Item item : laid.drawing().items()) {
+            if (!(item instanceof Drawing.Text t) || t.text().isBlank()) {
+              continue;
+            }
+            Bounds box = Ink.frame(t, face).bounds();
+            List<Tile> shown =
+                laid.tiling().tiles().stream().filter(tile -> page.shows(face, t, tile)).toList();
+            assertThat(shown).as(t.text()).isNotEmpty();
+            if (!crossed(t, laid)) {
+              assertThat(shown).as(t.text()).allMatch(tile -> within(tile.window(), box));
+            }
+          }
+          for (Joint j : laid.joints()) {
+            for (Tile tile : List.of(j.under(), j.over())) {
+              var note = page.note(face, j, tile);
+              notes += note.isPresent() ? 1 : 0;
+              note.ifPresent(
+                  t -> {
+                    Bounds box = Ink.frame(t, face).bounds();
+                    assertThat(within(tile.window(), box)).as(t.text()).isTrue();
+                    assertThat(j.line().bounds().overlaps(box)).as(t.text()).isFalse();
+                  });
+            }
+          }
+        }
+      }
+    }
+    assertThat(notes).isGreaterThan(100);
+  }
+
   /** The grid that was chosen first is kept: moving words costs no sheet. */
   @Test
   void movingWordsTakesNoMoreSheets() throws IOException {
@@ -78,13 +117,15 @@ class WordsOffJoinsTest {
   }
 
   private static List<TiledPdf.Laid> laid(Paper paper) throws IOException {
-    List<TiledPdf.Laid> list = new ArrayList<>();
     try (PDDocument d = new PDDocument()) {
-      Typeface face = new Typeface(d);
-      for (PageDrawing piece : pieces()) {
-        TiledPdf.Laid laid = TiledPdf.Laid.out(piece, face, paper, PrintCorrection.none());
-        list.add(laid);
-      }
+      return laid(paper, new Typeface(d));
+    }
+  }
+
+  private static List<TiledPdf.Laid> laid(Paper paper, Typeface face) {
+    List<TiledPdf.Laid> list = new ArrayList<>();
+    for (PageDrawing piece : pieces()) {
+      list.add(TiledPdf.Laid.out(piece, face, paper, PrintCorrection.none()));
     }
     return list;
   }

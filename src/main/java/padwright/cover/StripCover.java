@@ -1,0 +1,208 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.Skeleton.Element;
+import padwright.cover.Skeleton.Side;
+import padwright.geometry.Polygons;
+import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
+
+/**
+ * What a cut cover leaves bare on the straight sides of the solid, and how far it reaches on the
+ * back behind them. A stretch of a side's strip between two path lengths is a trapezoid between its
+ * mitre lines; the cover's part in it is found by clipping.
+ */
+final class StripCover {
+  /** A joint that turns less than this, radians, is smooth. */
+  static final double SLIGHT = 1e-6;
+
+  /** No trim line that ends a strip lies further out than this past the developed side, mm. */
+  private static final double FURTHER = 300;
+
+  private final List<Vec2> cut;
+  private final Skeleton skeleton;
+  private final TautPath path;
+  private final GussetSeams seams;
+  private final List<Double> breaks;
+
+  StripCover(
+      List<Vec2> cut, Skeleton skeleton, TautPath path, GussetSeams seams, List<Double> breaks) {
+    this.cut = cut;
+    this.skeleton = skeleton;
+    this.path = path;
+    this.seams = seams;
+    this.breaks = breaks;
+  }
+
+  /** Area left bare on a side down to a path length, mm2. */
+  double bare(int index, Side side, double down) {
+    double before = mitreBefore(index);
+    double after = mitreAfter(index);
+    List<Vec2> near = seams.ownSide(index, nearStrip(side, before, after));
+    double bare = 0;
+    for (int k = 0; k + 1 < breaks.size(); k++) {
+      double s0 = breaks.get(k);
+      double s1 = breaks.get(k + 1);
+      if (s1 > down + WrapProof.SLACK) {
+        break;
+      }
+      bare += shortArea(seams.ownSide(index, band(side, before, after, s0, s1)), near);
+    }
+    return bare;
+  }
+
+  /**
+   * The trapezoid of a side between two path lengths and its mitre lines; empty where the mitres
+   * have met already, as over a bevel deeper than a corner's rounding.
+   */
+  private List<Vec2> band(Side side, double before, double after, double s0, double s1) {
+    double x0 = path.out(s0);
+    double x1 = path.out(s1);
+    double wide0 = side.length() + x0 * (before + after);
+    double wide1 = side.length() + x1 * (before + after);
+    if (wide0 <= 0 && wide1 <= 0) {
+      return List.of();
+    }
+    double a0 = s0;
+    double a1 = s1;
+    if (wide0 < 0) {
+      a0 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
+      x0 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
+    } else if (wide1 < 0) {
+      a1 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
+      x1 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
+    }
+    return List.of(
+        at(side, -x0 * before, a0),
+        at(side, -x1 * before, a1),
+        at(side, side.length() + x1 * after, a1),
+        at(side, side.length() + x0 * after, a0));
+  }
+
+  private static Vec2 at(Side side, double t, double s) {
+    return side.flat(t, s);
+  }
+
+  /** The cover's part near one strip, so that its bands are cut from few points. */
+  private List<Vec2> nearStrip(Side side, double before, double after) {
+    double end = path.backStart() + 1;
+    double wide = 0;
+    double least = 0;
+    for (double s : breaks) {
+      wide = Math.max(wide, path.out(s));
+      least = Math.min(least, path.out(s));
+    }
+    // A mitre at a hollow corner runs the other way: there the furthest is where x is least.
+    double start = before < 0 ? least * before : wide * before;
+    double stop = after < 0 ? least * after : wide * after;
+    List<Vec2> box =
+        List.of(
+            // The inner line first: most of the cover lies behind it.
+            at(side, side.length() + stop + 1, path.startX() - 1),
+            at(side, -start - 1, path.startX() - 1),
+            at(side, -start - 1, end),
+            at(side, side.length() + stop + 1, end));
+    return Polygons.inside(cut, box);
+  }
+
+  static double shortArea(List<Vec2> target, List<Vec2> near) {
+    double whole = Polygons.signedArea(target);
+    List<Vec2> anticlockwise = target;
+    if (whole < 0) {
+      anticlockwise = new ArrayList<>(target);
+      java.util.Collections.reverse(anticlockwise);
+      whole = -whole;
+    }
+    return Math.max(0, whole - Polygons.signedArea(Polygons.inside(near, anticlockwise)));
+  }
+
+  private double mitreBefore(int i) {
+    Element previous = skeleton.previous(i);
+    return previous.after() == Fold.NONE
+        ? halfTurn(Math.floorMod(i - 1, skeleton.elements().size()))
+        : skeleton.frame(Math.floorMod(i - 1, skeleton.elements().size())).mitre();
+  }
+
+  private double mitreAfter(int i) {
+    return skeleton.elements().get(i).after() == Fold.NONE
+        ? halfTurn(i)
+        : skeleton.frame(i).mitre();
+  }
+
+  /** The mitre of a slight hollow angle without a fold, past which a side has no wall. */
+  private double halfTurn(int i) {
+    Vec2 u = skeleton.elements().get(i).directionAtEnd();
+    Vec2 v = skeleton.next(i).directionAtStart();
+    double cross = u.cross(v);
+    return cross < -SLIGHT ? Math.tan(Math.atan2(cross, u.dot(v)) / 2) : 0;
+  }
+
+  /**
+   * The shortest covering on the back of a side: the nearest that the cut line comes to where the
+   * back begins, between the mitres of the back.
+   */
+  double turnUnder(int index, Side side) {
+    Vec2 along = side.along();
+    Vec2 out = along.right();
+    // The seam of a hollow corner is no end of the turn-under: the gusset goes on from there.
+    double before = Math.max(0, mitreBefore(index));
+    double after = Math.max(0, mitreAfter(index));
+    double back = path.backStart();
+    double x0 = path.out(back);
+    List<Vec2> cut = seams.ownSide(index, this.cut);
+    double shortest = Double.POSITIVE_INFINITY;
+    boolean slit =
+        skeleton.elements().get(index).after() == Fold.GUSSET
+            || skeleton.previous(index).after() == Fold.GUSSET;
+    // On the back the mitres run inwards as fast as the covering does.
+    Vec2 middle = side.from().midpoint(side.to());
+    double about = side.length() / 2 + path.developed() + FURTHER;
+    for (int i = 0; i < cut.size(); i++) {
+      Vec2 p = cut.get(i);
+      Vec2 q = cut.get(i + 1 == cut.size() ? 0 : i + 1);
+      if (p.distance(middle) > about + p.distance(q)) {
+        continue;
+      }
+      Vec2 a = p.minus(side.from());
+      Vec2 b = q.minus(side.from());
+      if (slit && seams.alongSeam(index, p, q)) {
+        continue;
+      }
+      double[] span = {0, 1};
+      double ta = a.dot(along);
+      double sa = a.dot(out);
+      double tb = b.dot(along);
+      double sb = b.dot(out);
+      keep(span, back - WrapProof.SLACK - sa, back - WrapProof.SLACK - sb);
+      keep(span, mitred(ta, sa, before, back, x0), mitred(tb, sb, before, back, x0));
+      keep(
+          span,
+          mitred(side.length() - ta, sa, after, back, x0),
+          mitred(side.length() - tb, sb, after, back, x0));
+      if (span[1] - span[0] > 1e-9) {
+        double s = Math.min(sa + (sb - sa) * span[0], sa + (sb - sa) * span[1]);
+        shortest = Math.min(shortest, s - back - x0);
+      }
+    }
+    return shortest;
+  }
+
+  /** Negative inside: how far a point lies beyond the mitre line of the back. */
+  private static double mitred(double t, double s, double mitre, double back, double x0) {
+    return (s - back - x0) * mitre - t - 1e-9;
+  }
+
+  /** Narrows a span of an edge to where a function linear along it is not over zero. */
+  private static void keep(double[] span, double fa, double fb) {
+    if (fa > 0 && fb > 0) {
+      span[1] = span[0] - 1;
+      return;
+    }
+    if (fa > 0) {
+      span[0] = Math.max(span[0], fa / (fa - fb));
+    } else if (fb > 0) {
+      span[1] = Math.min(span[1], fa / (fa - fb));
+    }
+  }
+}
