@@ -3,10 +3,12 @@ package padwright.export.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import padwright.export.Box;
 import padwright.export.Drawing;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
+import padwright.export.Lettering;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
@@ -177,11 +179,18 @@ final class CornerTemplate implements Panel {
     Vec2 across = Vec2.polar(s.angle()).left();
     Vec2 inwards =
         across.dot(lines.bounds().centre().minus(s.at())) < 0 ? across.times(-1) : across;
-    Vec2 at = s.at().along(inwards, 3.2);
+    Vec2 at = s.at().along(inwards, 3.6);
     if (region.grown(-3).contains(at)) {
-      p.text(
+      Drawing.Text number =
           new Drawing.Text(
-              new Vec2(at.x(), at.y() - 1.2), 3.5, 0, Anchor.MIDDLE, false, "" + s.number()));
+              new Vec2(at.x(), at.y() - 1.2), 3.5, 0, Anchor.MIDDLE, false, "" + s.number());
+      // Near a corner the other side's staple line passes here: the number stands on a white plate.
+      Box plate = Lettering.box(number).grown(0.2);
+      p.fill(
+          Path.polygon(
+              plate.at(-0.5, -0.5), plate.at(0.5, -0.5), plate.at(0.5, 0.5), plate.at(-0.5, 0.5)),
+          1);
+      p.text(number);
     }
   }
 }
