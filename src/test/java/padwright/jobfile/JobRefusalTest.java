@@ -26,7 +26,7 @@ class JobRefusalTest {
       "version": 1,||1|$|"version" is missing|Add "version"
       "title": "Reading nook"|"title": " "|3|$.title|empty|name
       "title": "Reading nook"|"title": "a\\nb"|3|$.title|line break|one line
-      "title": "Reading nook"|"title": null|3|$.title|null|leave the field out
+      "title": "Reading nook"|"title": null|3|$.title|null|Write text in quotes
       "title": "Reading nook"|"title": "t", "date": "2026-02-30"|3|$.date|"2026-02-30" is not a date|2026-03-07
       "title": "Reading nook"|"title": "t", "date": "7 March"|3|$.date|"7 March" is not a date|2026-03-07
       "title": "Reading nook"|"title": "t", "titel": "u"|3|$.titel|"titel" is not known|title
