@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import padwright.design.OutlineShape.Leg;
 import padwright.design.OutlineShape.Point;
+import padwright.geometry.Affine;
 import padwright.geometry.Biarc;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -25,7 +26,7 @@ record EllipticArc(Vec2 centre, Vec2 u, Vec2 v, double from, double turn) {
   private static final int DEEPEST = 10;
 
   EllipticArc mapped(Affine map) {
-    return new EllipticArc(map.point(centre), map.vector(u), map.vector(v), from, turn);
+    return new EllipticArc(map.at(centre), map.vector(u), map.vector(v), from, turn);
   }
 
   Vec2 at(double t) {

@@ -5,6 +5,7 @@ import java.util.List;
 import padwright.design.OutlineShape.Leg;
 import padwright.design.OutlineShape.Point;
 import padwright.drawing.Chain.Source;
+import padwright.geometry.Affine;
 import padwright.geometry.Vec2;
 
 /** Draws one element: takes strokes in its own coordinates and keeps chains in mm, y up. */
@@ -42,12 +43,12 @@ final class Pen {
   }
 
   void line(Vec2 to) {
-    add(new Point(map.point(at), new Leg.Straight()));
+    add(new Point(map.at(at), new Leg.Straight()));
     at = to;
   }
 
   void cubic(Vec2 first, Vec2 second, Vec2 to) {
-    add(new Point(map.point(at), new Leg.Cubic(map.point(first), map.point(second))));
+    add(new Point(map.at(at), new Leg.Cubic(map.at(first), map.at(second))));
     at = to;
   }
 
@@ -84,7 +85,7 @@ final class Pen {
 
   private void finish(boolean closed) {
     if (!points.isEmpty()) {
-      chains.add(Chain.of(points, map.point(at), closed, source));
+      chains.add(Chain.of(points, map.at(at), closed, source));
       points = new ArrayList<>();
     }
   }

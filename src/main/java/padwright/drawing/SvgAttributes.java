@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamReader;
+import padwright.geometry.Affine;
 import padwright.measure.InputRefused;
 import padwright.measure.Printable;
 
@@ -74,7 +75,7 @@ final class SvgAttributes {
     Affine all = Affine.IDENTITY;
     while (!in.done()) {
       budget.time();
-      all = all.of(TransformWord.read(in));
+      all = all.after(TransformWord.read(in));
     }
     if (!all.finite()) {
       throw in.refuse("the numbers come to no finite map");

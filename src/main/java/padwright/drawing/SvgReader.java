@@ -14,6 +14,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import padwright.drawing.Chain.Source;
+import padwright.geometry.Affine;
 import padwright.measure.InputRefused;
 import padwright.measure.LengthUnit;
 
@@ -192,7 +193,7 @@ final class SvgReader {
       tally.left(source, "a drawing within the drawing");
       return new Frame(kind, parent.map(), parent.layer(), "in an inner svg");
     }
-    Affine map = parent.map().of(attributes.transform());
+    Affine map = parent.map().after(attributes.transform());
     String name = attributes.text("label").or(() -> attributes.text("id")).orElse(parent.layer());
     return new Frame(kind, map, name, hidden);
   }
@@ -203,7 +204,7 @@ final class SvgReader {
       tally.left(source, hidden);
       return;
     }
-    Affine map = parent.map().of(attributes.transform());
+    Affine map = parent.map().after(attributes.transform());
     if (!map.finite() || map.determinant() == 0) {
       tally.left(source, "flattened by its transform");
       return;

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import padwright.geometry.Affine;
 import padwright.measure.LengthUnit;
 import padwright.measure.Sentence;
 
@@ -69,7 +70,7 @@ record SvgUnits(Affine map, String words) {
 
   private static Affine flipped(double x, double y, Optional<double[]> box) {
     Affine scale = Affine.scale(x, -y);
-    return box.map(b -> scale.of(Affine.move(-b[0], -b[1]))).orElse(scale);
+    return box.map(b -> scale.after(Affine.moved(-b[0], -b[1]))).orElse(scale);
   }
 
   private static Optional<double[]> box(SvgAttributes root) {

@@ -1,5 +1,7 @@
 package padwright.drawing;
 
+import padwright.geometry.Affine;
+
 /** One function of an SVG transform list (SVG 1.1, 7.6). */
 final class TransformWord {
   private static final int MOST_NUMBERS = 6;
@@ -22,14 +24,14 @@ final class TransformWord {
     String key = word + count;
     return switch (key) {
       case "matrix6" -> new Affine(n[0], n[1], n[2], n[3], n[4], n[5]);
-      case "translate1", "translate2" -> Affine.move(n[0], n[1]);
+      case "translate1", "translate2" -> Affine.moved(n[0], n[1]);
       case "scale1" -> Affine.scale(n[0], n[0]);
       case "scale2" -> Affine.scale(n[0], n[1]);
       case "rotate1" -> Affine.turn(Math.toRadians(n[0]));
       case "rotate3" ->
-          Affine.move(n[1], n[2])
-              .of(Affine.turn(Math.toRadians(n[0])))
-              .of(Affine.move(-n[1], -n[2]));
+          Affine.moved(n[1], n[2])
+              .after(Affine.turn(Math.toRadians(n[0])))
+              .after(Affine.moved(-n[1], -n[2]));
       case "skewX1" -> new Affine(1, 0, Math.tan(Math.toRadians(n[0])), 1, 0, 0);
       case "skewY1" -> new Affine(1, Math.tan(Math.toRadians(n[0])), 0, 1, 0, 0);
       default ->

@@ -9,6 +9,7 @@ import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
 import padwright.export.Lettering;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import padwright.design.OutlineShape;
 import padwright.design.Units;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Vec2;
 import padwright.pattern.Figures;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import padwright.export.Drawing;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Vec2;
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import padwright.export.Drawing;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Vec2;
 import padwright.material.Paper;

@@ -69,8 +69,8 @@ final class PdfBook implements AutoCloseable {
   void page(Sheet sheet, Page page) throws IOException {
     PDRectangle size =
         new PDRectangle(
-            (float) (sheet.paperWidth() * Affine.POINTS),
-            (float) (sheet.paperHeight() * Affine.POINTS));
+            (float) (sheet.paperWidth() * Sheet.POINTS),
+            (float) (sheet.paperHeight() * Sheet.POINTS));
     PDPage p = new PDPage(size);
     if (sheet.turned()) {
       p.setRotation(90);

@@ -7,6 +7,7 @@ import org.apache.pdfbox.util.Matrix;
 import padwright.export.Drawing;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.LineStyle;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
@@ -131,8 +132,7 @@ final class PdfPainter {
     if (t.bold()) {
       out.setStrokingColor(0f);
       out.setLineDashPattern(new float[0], 0);
-      out.setLineWidth(
-          points(BOLD * t.height() * Math.hypot(frame.a(), frame.b()) / Affine.POINTS));
+      out.setLineWidth(points(BOLD * t.height() * Math.hypot(frame.a(), frame.b()) / Sheet.POINTS));
     }
     out.setRenderingMode(t.bold() ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
     out.setTextMatrix(
@@ -185,6 +185,6 @@ final class PdfPainter {
   }
 
   private static float points(double mm) {
-    return (float) (mm * Affine.POINTS);
+    return (float) (mm * Sheet.POINTS);
   }
 }

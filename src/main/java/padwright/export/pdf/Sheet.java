@@ -1,5 +1,6 @@
 package padwright.export.pdf;
 
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.measure.InputRefused;
 
@@ -14,6 +15,9 @@ import padwright.measure.InputRefused;
  * @param turned read with its long side across
  */
 record Sheet(double paperWidth, double paperHeight, boolean turned, PrintCorrection correction) {
+  /** Points in a millimetre. */
+  static final double POINTS = 72 / 25.4;
+
   /** Kept free along every edge, mm: no home printer prints nearer than 6; our own limit. */
   static final double MARGIN = 10;
 
@@ -75,12 +79,12 @@ record Sheet(double paperWidth, double paperHeight, boolean turned, PrintCorrect
 
   /** From true mm of the page as read to points of the page as filed. */
   Affine frame() {
-    double kx = correction.scaleX() * Affine.POINTS;
-    double ky = correction.scaleY() * Affine.POINTS;
-    double left = (paperWidth * Affine.POINTS - shortRoom() * kx) / 2;
-    double low = (paperHeight * Affine.POINTS - longRoom() * ky) / 2;
+    double kx = correction.scaleX() * POINTS;
+    double ky = correction.scaleY() * POINTS;
+    double left = (paperWidth * POINTS - shortRoom() * kx) / 2;
+    double low = (paperHeight * POINTS - longRoom() * ky) / 2;
     return turned
-        ? new Affine(0, ky, -kx, 0, paperWidth * Affine.POINTS - left, low)
+        ? new Affine(0, ky, -kx, 0, paperWidth * POINTS - left, low)
         : new Affine(kx, 0, 0, ky, left, low);
   }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;

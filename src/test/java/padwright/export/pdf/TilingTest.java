@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import padwright.export.Drawing;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
+import padwright.geometry.Affine;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
