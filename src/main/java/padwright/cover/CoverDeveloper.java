@@ -189,15 +189,15 @@ public final class CoverDeveloper {
     double arris = path.backStart();
     if (s.sharp()) {
       CornerFrame f = frame(site);
-      double from = arris + CornerChooser.CLIP_TIP;
+      double from = arris + HollowChooser.CLIP_TIP;
       clips.add(
           Path.line(f.flat(true, from * f.mitre(), from), f.flat(true, edge * f.mitre(), edge)));
       return;
     }
     for (int k = 0; k < s.arcs(); k++) {
       Segment arc = outline.segments().get((s.first() + k) % n);
-      double tip = path.backStart() + CornerChooser.CLIP_TIP;
-      double most = Math.min(edge, arc.radius() - CornerChooser.CLIP_TIP);
+      double tip = path.backStart() + HollowChooser.CLIP_TIP;
+      double most = Math.min(edge, arc.radius() - HollowChooser.CLIP_TIP);
       int count =
           Math.max(1, (int) Math.round(choices.get(site).notches() * arc.sweep() / s.turn()));
       for (int j = 0; j < count && most > tip; j++) {
@@ -207,7 +207,7 @@ public final class CoverDeveloper {
         // A corner's cut or a narrow place may have taken this part of the turn-under away.
         boolean there =
             Polygons.contains(cut, clip.start())
-                && Polygons.contains(cut, at.along(out, most - CornerChooser.CLIP_TIP));
+                && Polygons.contains(cut, at.along(out, most - HollowChooser.CLIP_TIP));
         if (there && clearOfWalls(clip.start(), arris)) {
           clips.add(clip);
         }
