@@ -13,6 +13,7 @@ import padwright.design.Units;
 import padwright.design.WrappedPad.Treatment;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.measure.Rounding;
+import padwright.measure.Sentence;
 import padwright.pattern.Figures;
 import padwright.pattern.Figures.Box;
 import padwright.pattern.Figures.StapleDepth;
@@ -106,11 +107,11 @@ final class FiguresText {
     for (int i = 0; i < f.bareGap().size() && i < SIDES.size(); i++) {
       length(one, "Bare gap for the dry fit, " + SIDES.get(i), f.bareGap().get(i));
     }
-    String area = decimals(c.area() / 1e6, 4) + " m2";
-    String weight = decimals(f.weight(), 2) + " kg";
+    String area = Sentence.decimal(c.area() / 1e6, 4) + " m2";
+    String weight = Sentence.decimal(f.weight(), 2) + " kg";
     if (lengths.inches()) {
-      one.row("Cover, area", decimals(c.area() / MM2_A_SQUARE_FOOT, 2) + " sq ft", area);
-      one.row("Weight of one", decimals(f.weight() / POUND, 2) + " lb", weight);
+      one.row("Cover, area", Sentence.decimal(c.area() / MM2_A_SQUARE_FOOT, 2) + " sq ft", area);
+      one.row("Weight of one", Sentence.decimal(f.weight() / POUND, 2) + " lb", weight);
     } else {
       one.row("Cover, area", area);
       one.row("Weight of one", weight);
@@ -270,10 +271,6 @@ final class FiguresText {
           a.reason() + " (" + Sentences.status(a.status()) + ")");
     }
     return t.toString();
-  }
-
-  private static String decimals(double value, int digits) {
-    return String.format(Locale.ROOT, "%." + digits + "f", value);
   }
 
   /** Without needless noughts: 8, 9.5. */

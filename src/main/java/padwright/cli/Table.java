@@ -51,7 +51,10 @@ final class Table {
 
   /** Columns on a terminal: an accent that stands over the letter before takes none. */
   private static int columns(String text) {
-    return (int)
-        text.codePoints().filter(c -> Character.getType(c) != Character.NON_SPACING_MARK).count();
+    int columns = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      columns += Character.getType(text.codePointAt(i)) == Character.NON_SPACING_MARK ? 0 : 1;
+    }
+    return columns;
   }
 }

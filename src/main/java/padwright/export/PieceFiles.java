@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import padwright.pattern.PatternPiece;
 
 /**
@@ -15,6 +16,10 @@ import padwright.pattern.PatternPiece;
 public final class PieceFiles {
   /** With room for a suffix, below the 255 bytes that file systems allow. */
   private static final int LONGEST = 120;
+
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final Pattern OTHER = Pattern.compile("[^a-z0-9]+");
+  private static final Pattern ENDS = Pattern.compile("^-+|-+$");
 
   private final Set<String> given = new HashSet<>();
 
@@ -42,12 +47,9 @@ public final class PieceFiles {
 
   /** Accents fall off their letters; whatever else is not a letter or figure becomes a hyphen. */
   private static String safe(String text) {
-    String plain =
-        Normalizer.normalize(text, Normalizer.Form.NFKD)
-            .replaceAll("\\p{M}+", "")
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^-+|-+$", "");
+    String bare = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
+    String joined = OTHER.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("-");
+    String plain = ENDS.matcher(joined).replaceAll("");
     return plain.length() > LONGEST ? plain.substring(0, LONGEST) : plain;
   }
 }

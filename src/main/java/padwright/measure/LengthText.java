@@ -84,6 +84,15 @@ public final class LengthText {
     if (!Double.isFinite(mm)) {
       throw new IllegalArgumentException("not a length: " + mm);
     }
+    double quotient = mm / step.doubleValue();
+    if (rounding == Rounding.NEAREST && Decimals.nearestIsClear(quotient)) {
+      return Math.round(quotient);
+    }
+    double slackInSteps = ON_THE_MARK / step.doubleValue();
+    if (rounding != Rounding.NEAREST && Decimals.floorIsClear(quotient, slackInSteps)) {
+      long below = (long) Math.floor(quotient);
+      return rounding == Rounding.DOWN ? below : below + 1;
+    }
     BigDecimal exact = new BigDecimal(mm);
     BigDecimal slack = BigDecimal.valueOf(ON_THE_MARK);
     return switch (rounding) {
@@ -98,6 +107,6 @@ public final class LengthText {
   }
 
   private static String decimal(long steps, int digits) {
-    return BigDecimal.valueOf(steps, digits).toPlainString();
+    return Decimals.text(steps, digits);
   }
 }

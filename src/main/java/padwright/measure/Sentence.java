@@ -10,6 +10,8 @@ import java.math.RoundingMode;
  * than the part's geometry.
  */
 public final class Sentence {
+  private static final double[] POWERS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
+
   private Sentence() {}
 
   /**
@@ -55,7 +57,11 @@ public final class Sentence {
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }
-    String text = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).toPlainString();
+    double quotient = digits >= 0 && digits < POWERS.length ? value * POWERS[digits] : Double.NaN;
+    String text =
+        Decimals.nearestIsClear(quotient)
+            ? Decimals.text(Math.round(quotient), digits)
+            : BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).toPlainString();
     // A negative value that rounds to nought keeps its sign, as elsewhere.
     boolean lostSign = (value < 0 || 1 / value < 0) && text.charAt(0) != '-';
     return lostSign ? "-" + text : text;

@@ -35,7 +35,11 @@ public record Stack(
   public record Layer(double thickness, double overhang) {}
 
   public double foamHeight() {
-    return layers.stream().mapToDouble(Layer::thickness).sum();
+    double height = 0;
+    for (Layer layer : layers) {
+      height += layer.thickness();
+    }
+    return height;
   }
 
   /** Height of the foam's top over the back of the board. */

@@ -3,6 +3,8 @@ package padwright.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -89,6 +91,28 @@ class LengthTextTest {
       assertThat(LengthText.in(LengthUnit.INCH, 25.4, Rounding.UP)).isEqualTo("1 in");
     } finally {
       Locale.setDefault(before);
+    }
+  }
+
+  /** Exact decimals are the reference; lengths near a mark and far from one, both signs. */
+  @Test
+  void roundingAgreesWithExactDecimals() {
+    Random random = new Random(20261125);
+    BigDecimal slack = BigDecimal.valueOf(LengthText.ON_THE_MARK);
+    for (int i = 0; i < 20_000; i++) {
+      int digits = random.nextInt(4);
+      double mm = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(7));
+      if (i % 2 == 0) {
+        mm = Math.rint(mm * 2 * Math.pow(10, digits)) / 2 / Math.pow(10, digits);
+        mm += (random.nextInt(5) - 2) * LengthText.ON_THE_MARK / 2;
+      }
+      BigDecimal exact = new BigDecimal(mm);
+      assertThat(LengthText.mmNumber(mm, digits, Rounding.NEAREST))
+          .isEqualTo(exact.setScale(digits, RoundingMode.HALF_UP).toPlainString());
+      assertThat(LengthText.mmNumber(mm, digits, Rounding.DOWN))
+          .isEqualTo(exact.add(slack).setScale(digits, RoundingMode.FLOOR).toPlainString());
+      assertThat(LengthText.mmNumber(mm, digits, Rounding.UP))
+          .isEqualTo(exact.subtract(slack).setScale(digits, RoundingMode.CEILING).toPlainString());
     }
   }
 
