@@ -37,6 +37,10 @@ final class StapleLine {
   private final Path outline;
   private final boolean convex;
   private final List<Vec2> inside;
+
+  /** Straight sides' inward normals, null at arcs; asked for at every place. */
+  private final Vec2[] inwardsOfSide;
+
   private final List<String> names;
   private final double spacing;
   private final double in;
@@ -66,6 +70,10 @@ final class StapleLine {
     this.outline = outline;
     this.convex = Offset.convex(outline);
     this.inside = outline.flattened(FLAT);
+    this.inwardsOfSide =
+        outline.segments().stream()
+            .map(s -> s.isArc() ? null : s.directionAt(0).left())
+            .toArray(Vec2[]::new);
     this.names = names;
     this.spacing = Math.max(spacing, Crowns.pitch(crown));
     this.in = edgeDistance;
@@ -276,16 +284,25 @@ final class StapleLine {
     if (!Polygons.contains(inside, p.at())) {
       return;
     }
-    for (Segment s : outline.segments()) {
+    for (int i = 0; i < inwardsOfSide.length; i++) {
       boolean near =
           convex
-              ? !s.isArc() && p.at().minus(s.start()).dot(s.directionAt(0).left()) < in - 1e-6
-              : s.distanceTo(p.at()) < in - 1e-6;
+              ? fromLine(i, p.at()) < in - 1e-6
+              : outline.segments().get(i).distanceTo(p.at()) < in - 1e-6;
       if (near) {
         return;
       }
     }
     places.add(p);
+  }
+
+  /** How far inside the line of a side a point is; any distance inside an arc is enough. */
+  private double fromLine(int i, Vec2 p) {
+    Vec2 start = outline.segments().get(i).start();
+    Vec2 n = inwardsOfSide[i];
+    return n == null
+        ? Double.POSITIVE_INFINITY
+        : (p.x() - start.x()) * n.x() + (p.y() - start.y()) * n.y();
   }
 
   private Place on(Segment s, double t, String name, int rank, boolean corner) {

@@ -58,6 +58,13 @@ public final class LocatedJson {
   /** The innermost object or list still being read; null before the first and after the last. */
   private Node open;
 
+  private int depth;
+
+  /** The name last read, and its line. */
+  private String key;
+
+  private int keyLine;
+
   private LocatedJson(String file, String text) {
     this.file = file;
     this.text = text;
@@ -148,8 +155,7 @@ public final class LocatedJson {
   }
 
   private Node document(JsonParser parser) throws IOException {
-    parser.nextToken();
-    Node root = value(parser, null, null, parser.currentTokenLocation().getLineNr(), 0);
+    Node root = value(parser);
     if (parser.nextToken() != null) {
       Node more = node(parser, new Node.Place(file, line(parser), null, null, 0));
       throw more.refuse(
@@ -171,10 +177,51 @@ public final class LocatedJson {
     return reading ? open.path() + Node.step(name) : open.path();
   }
 
-  private Node value(JsonParser p, Node parent, String key, int line, int depth)
-      throws IOException {
-    int index = key == null && parent != null ? parent.size() : 0;
-    Node node = node(p, new Node.Place(file, line, parent, key, index));
+  /**
+   * The next value with all in it. A loop over the tokens and no recursion: a compiler that unrolls
+   * the latter into itself takes longer over it than a job of a thousand parts.
+   */
+  private Node value(JsonParser p) throws IOException {
+    Node done = null;
+    do {
+      JsonToken token = p.nextToken();
+      if (token == JsonToken.FIELD_NAME) {
+        fieldsName(p);
+        continue;
+      }
+      if (token.isStructEnd()) {
+        done = open;
+        open = open.parent();
+        depth--;
+      } else {
+        done = begun(p);
+        if (token.isStructStart()) {
+          open = done;
+          depth++;
+          continue;
+        }
+      }
+      add(done);
+    } while (open != null);
+    return done;
+  }
+
+  private void fieldsName(JsonParser p) throws IOException {
+    key = p.currentName();
+    keyLine = line(p);
+    if (key.length() > MAX_STRING) {
+      throw Texts.nameTooLong(open, keyLine, key);
+    }
+  }
+
+  /**
+   * The value the parser stands at, refused where it is too much, too deep, too long, too large.
+   */
+  private Node begun(JsonParser p) throws IOException {
+    boolean field = open != null && open.kind() == Node.Kind.OBJECT;
+    int index = open == null || field ? 0 : open.size();
+    int line = field ? keyLine : line(p);
+    Node node = node(p, new Node.Place(file, line, open, field ? key : null, index));
     if (++values > MAX_VALUES) {
       throw node.refuse(
           "the file holds more than a million values; " + node.shown() + " is one too many",
@@ -187,7 +234,6 @@ public final class LocatedJson {
               node.shown() + " stands here; objects and lists are nested more than 32 deep",
               "Check the brackets");
         }
-        fill(p, node, depth + 1);
       }
       case STRING -> Texts.check(node);
       case NUMBER -> {
@@ -200,14 +246,31 @@ public final class LocatedJson {
     return node;
   }
 
+  /** Puts a value that is read to its end where it belongs. */
+  private void add(Node value) {
+    Node before = open == null ? null : open.add(value);
+    if (before != null) {
+      throw value.refuse(
+          "the field is given twice, first in line "
+              + before.line()
+              + " as "
+              + before.excerpt()
+              + ", then as "
+              + value.excerpt(),
+          "Delete one of the two");
+    }
+  }
+
   /** The value the parser stands at, an object or a list still empty. */
   private static Node node(JsonParser p, Node.Place place) throws IOException {
+    // Asked for at one place: the parser's part in it is compiled in once, not five times.
+    String text = p.getText();
     return switch (p.currentToken()) {
       case START_OBJECT -> Node.container(place, Node.Kind.OBJECT);
       case START_ARRAY -> Node.container(place, Node.Kind.ARRAY);
-      case VALUE_STRING -> Node.scalar(place, Node.Kind.STRING, p.getText());
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(place, p.getText());
-      case VALUE_TRUE, VALUE_FALSE -> Node.scalar(place, Node.Kind.BOOL, p.getText());
+      case VALUE_STRING -> Node.scalar(place, Node.Kind.STRING, text);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(place, text);
+      case VALUE_TRUE, VALUE_FALSE -> Node.scalar(place, Node.Kind.BOOL, text);
       default -> Node.scalar(place, Node.Kind.NULL, "null");
     };
   }
@@ -221,46 +284,6 @@ public final class LocatedJson {
           "Keep numbers to " + MAX_NUMBER + " characters");
     }
     return Node.number(place, found, Double.parseDouble(found));
-  }
-
-  private void fill(JsonParser p, Node node, int depth) throws IOException {
-    Node outer = open;
-    open = node;
-    if (node.kind() == Node.Kind.OBJECT) {
-      object(p, node, depth);
-    } else {
-      list(p, node, depth);
-    }
-    open = outer;
-  }
-
-  private void object(JsonParser p, Node object, int depth) throws IOException {
-    while (p.nextToken() != JsonToken.END_OBJECT) {
-      String key = p.currentName();
-      int line = line(p);
-      if (key.length() > MAX_STRING) {
-        throw Texts.nameTooLong(object, line, key);
-      }
-      p.nextToken();
-      Node child = value(p, object, key, line, depth);
-      Node before = object.add(child);
-      if (before != null) {
-        throw child.refuse(
-            "the field is given twice, first in line "
-                + before.line()
-                + " as "
-                + before.excerpt()
-                + ", then as "
-                + child.excerpt(),
-            "Delete one of the two");
-      }
-    }
-  }
-
-  private void list(JsonParser p, Node list, int depth) throws IOException {
-    while (p.nextToken() != JsonToken.END_ARRAY) {
-      list.add(value(p, list, null, line(p), depth));
-    }
   }
 
   private static int line(JsonParser p) {

@@ -102,6 +102,11 @@ public final class Node {
     return fields.containsKey(name);
   }
 
+  /** The object or list that this value stands in, or null. */
+  Node parent() {
+    return parent;
+  }
+
   /** Number of items of a list while it is read. */
   int size() {
     return items.size();

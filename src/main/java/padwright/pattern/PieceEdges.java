@@ -83,10 +83,13 @@ final class PieceEdges {
 
   private static Vec2 nearest(Path cut, Vec2 p) {
     Vec2 best = cut.start();
+    double least = best.distance(p);
     for (Segment s : cut.segments()) {
       Vec2 q = s.nearest(p);
-      if (q.distance(p) < best.distance(p)) {
+      double distance = q.distance(p);
+      if (distance < least) {
         best = q;
+        least = distance;
       }
     }
     return best;
