@@ -120,7 +120,7 @@ final class SampledCovers {
     p.foam = List.of(Pads.layer(pick(4, 8), 0));
     p.turnUnder = OptionalDouble.of(turnUnder + pick(0, 4));
     p.treatments = List.of(treatment);
-    double radius = treatment == Treatment.EASED ? pick(330, 400) : pick(180, 250);
+    double radius = treatment == Treatment.EASED ? pick(430, 500) : pick(180, 250);
     p.outline =
         once(2)
             ? new OutlineShape.Circle(2 * radius)
