@@ -60,8 +60,10 @@ final class PartFiles {
         count++;
       }
     }
-    svg(out, folder + names.unique("", "section", SVG), SectionDrawing.of(header, result));
-    count++;
+    for (NamedDrawing section : SectionDrawing.all(header, result)) {
+      svg(out, folder + names.unique("", section.name(), SVG), section.drawing());
+      count++;
+    }
     for (NamedDrawing corner : CornerDiagram.all(header, result)) {
       svg(out, folder + names.unique("", corner.name(), SVG), corner.drawing());
       count++;

@@ -35,13 +35,7 @@ class SampledWrapTest {
 
   private static WrapReport proof(PartResult part, List<Vec2> cut, List<Gusset> gussets) {
     return WrapProof.check(
-        cut,
-        part.cover().skeleton(),
-        part.shape().section().taut(),
-        gussets,
-        part.cover().clips(),
-        part.shape().ends(),
-        0);
+        cut, part.cover().skeleton(), gussets, part.cover().clips(), part.shape().ends(), 0);
   }
 
   private static SampledWrap second(PartResult part, List<Vec2> cut) {

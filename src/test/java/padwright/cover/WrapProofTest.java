@@ -24,8 +24,7 @@ class WrapProofTest {
   }
 
   private static WrapReport check(PartResult part, List<Vec2> cut) {
-    return WrapProof.check(
-        cut, part.cover().skeleton(), part.shape().section().taut(), part.spec().turnUnder(), 0);
+    return WrapProof.check(cut, part.cover().skeleton(), part.spec().turnUnder(), 0);
   }
 
   private static List<Vec2> trim(PartResult part) {
