@@ -19,15 +19,23 @@ final class SampledCorner {
   private final Vec2 after;
   private final double mitre;
   private final SampledSection section;
+  private final boolean[] glued;
   private final boolean doubled;
   private final List<Segment> creases = new ArrayList<>();
   private final List<Vec2> arrisLines = new ArrayList<>();
 
   /**
    * @param plan the corner as printed; null for one of the pleats of a rounding
+   * @param glued whether the strips before and after the corner end glued to their wall: that end
+   *     is meant to be seen
    */
   SampledCorner(
-      SampledOutline.Piece a, SampledOutline.Piece b, SampledSection section, CornerPlan plan) {
+      SampledOutline.Piece a,
+      SampledOutline.Piece b,
+      SampledSection section,
+      CornerPlan plan,
+      boolean[] glued) {
+    this.glued = glued;
     apex = a.to();
     before = a.atEnd();
     after = b.atStart();
@@ -80,7 +88,11 @@ final class SampledCorner {
         aside = at[0] - section.fold(at[1]) * mitre;
       }
       double bend = section.backStart - section.wallEnd;
-      if (at[1] < section.backStart - Math.max(0.01, Math.min(ARRIS, bend))) {
+      double foot =
+          glued[first ? 0 : 1]
+              ? section.wallEnd - 0.01
+              : section.backStart - Math.max(0.01, Math.min(ARRIS, bend));
+      if (at[1] < foot) {
         least = Math.min(least, Math.max(0, aside));
       }
     }

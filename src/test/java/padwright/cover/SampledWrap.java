@@ -251,6 +251,10 @@ final class SampledWrap {
     return there >= needed - 0.5;
   }
 
+  private boolean glued(int i) {
+    return !end(i).turned() && !end(i).bare();
+  }
+
   private void corners(List<Vec2> cut, Skeleton folds, List<CornerPlan> plans) {
     List<SampledCorner> corners = new ArrayList<>();
     for (int i = 0; i < outline.pieces.size(); i++) {
@@ -259,7 +263,12 @@ final class SampledWrap {
         CornerPlan plan = plans.get(folds.elements().get(i).corner());
         CornerPlan own = plan.radius() == 0 ? plan : null;
         SampledCorner corner =
-            new SampledCorner(outline.pieces.get(i), outline.next(i), section, own);
+            new SampledCorner(
+                outline.pieces.get(i),
+                outline.next(i),
+                section,
+                own,
+                new boolean[] {glued(i), glued((i + 1) % outline.pieces.size())});
         foldError = Math.max(foldError, corner.foldError());
         corners.add(corner);
       }
