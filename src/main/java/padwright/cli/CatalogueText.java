@@ -12,6 +12,7 @@ import padwright.material.Screw;
 import padwright.material.Sourced;
 import padwright.material.Staple;
 import padwright.material.Wadding;
+import padwright.measure.Sentence;
 
 /** The catalogue as tables, lengths in mm; every row with where it comes from. */
 final class CatalogueText {
@@ -171,10 +172,10 @@ final class CatalogueText {
 
   /** To a hundredth: finer than a caliper in a workshop. */
   private static String number(double value) {
-    return FiguresText.plain(Math.round(value * 100) / 100.0);
+    return Sentence.plain(Math.round(value * 100) / 100.0);
   }
 
   private static String percent(double share) {
-    return FiguresText.plain(Math.round(share * 1000) / 10.0);
+    return Sentence.plain(Math.round(share * 1000) / 10.0);
   }
 }

@@ -1,8 +1,10 @@
 package padwright.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import padwright.cover.CornerPlan;
 import padwright.design.Assumption;
 import padwright.design.Finding;
@@ -100,7 +102,12 @@ final class FiguresText {
     f.dustCover().forEach(b -> box(t, "Dust cover, cut", b, Rounding.NEAREST));
     out.append(t).append('\n');
     Table one = new Table(INDENT, "lrr");
-    length(one, "Cover, each side", c.perSide());
+    // As finely as they are printed.
+    String usual = JobLengths.mm(c.perSide(), Rounding.NEAREST);
+    Map<String, Double> others = new LinkedHashMap<>(c.perSideBySide());
+    others.values().removeIf(mm -> JobLengths.mm(mm, Rounding.NEAREST).equals(usual));
+    length(one, others.isEmpty() ? "Cover, each side" : "Cover, each other side", c.perSide());
+    others.forEach((side, mm) -> length(one, "Cover, " + side, mm));
     length(one, "Turn-under", c.turnUnder());
     length(one, "Grip beyond the trim line", c.grip());
     length(one, "Turn-under stands proud of the back", f.standOff());
@@ -173,7 +180,7 @@ final class FiguresText {
   }
 
   private String longest(double mm) {
-    return lengths.inches() ? lengths.leg(mm) : plain(mm) + " mm";
+    return lengths.inches() ? lengths.leg(mm) : Sentence.plain(mm) + " mm";
   }
 
   private void depth(Table t, StapleDepth d, boolean round) {
@@ -196,7 +203,7 @@ final class FiguresText {
     for (LegVerdict v : r.staples().legs()) {
       if (v.staple().equals(r.spec().staple().id())) {
         t.row(
-            lengths.inches() ? lengths.depth(v.leg()) : plain(v.leg()),
+            lengths.inches() ? lengths.depth(v.leg()) : Sentence.plain(v.leg()),
             lengths.depth(v.margin()),
             lengths.depth(v.hold()),
             v.verdict());
@@ -217,7 +224,7 @@ final class FiguresText {
     for (LegVerdict v : r.staples().legs()) {
       t.row(
           v.staple(),
-          lengths.inches() ? lengths.depth(v.leg()) : plain(v.leg()),
+          lengths.inches() ? lengths.depth(v.leg()) : Sentence.plain(v.leg()),
           lengths.depth(v.margin()),
           lengths.depth(v.hold()),
           v.verdict());
@@ -271,12 +278,5 @@ final class FiguresText {
           a.reason() + " (" + Sentences.status(a.status()) + ")");
     }
     return t.toString();
-  }
-
-  /** Without needless noughts: 8, 9.5. */
-  static String plain(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e9
-        ? Long.toString((long) value)
-        : Double.toString(value);
   }
 }

@@ -16,6 +16,7 @@ import padwright.measure.Length;
 import padwright.measure.LengthText;
 import padwright.measure.LengthUnit;
 import padwright.measure.Rounding;
+import padwright.measure.Sentence;
 import padwright.pattern.Figures.Box;
 import padwright.pattern.FitAnswer;
 import padwright.pattern.FitAnswer.Change;
@@ -159,10 +160,10 @@ final class FitText {
   /** As it is sold: a sheet in mm stays one in a job in inches. */
   private String sold(double mm) {
     if (!lengths.inches()) {
-      return FiguresText.plain(mm);
+      return Sentence.plain(mm);
     }
     String inches = LengthText.inches(mm, SOLD_PARTS, Rounding.NEAREST);
-    return Length.parse(inches, LengthUnit.INCH) == mm ? inches : FiguresText.plain(mm) + " mm";
+    return Length.parse(inches, LengthUnit.INCH) == mm ? inches : Sentence.plain(mm) + " mm";
   }
 
   private void rejected() {

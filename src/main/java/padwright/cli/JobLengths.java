@@ -7,6 +7,7 @@ import padwright.design.Finding;
 import padwright.design.Units;
 import padwright.measure.LengthText;
 import padwright.measure.Rounding;
+import padwright.measure.Sentence;
 
 /**
  * Prints lengths given in mm the way a job wants them: mm first in a job in mm, and in a job in
@@ -41,9 +42,7 @@ record JobLengths(Units units) {
 
   /** A leg, which is named by its whole or half mm: {@code 8}, or {@code 5/16 in (8 mm)}. */
   String leg(double mm) {
-    return inches()
-        ? spoken(mm, FiguresText.plain(Math.round(mm * 10) / 10.0))
-        : FiguresText.plain(mm);
+    return inches() ? spoken(mm, Sentence.plain(Math.round(mm * 10) / 10.0)) : Sentence.plain(mm);
   }
 
   private String spoken(double mm, String text) {

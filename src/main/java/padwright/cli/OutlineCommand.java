@@ -84,8 +84,8 @@ final class OutlineCommand implements Callable<Integer> {
           Sentence.of(
               "\nInside it %s, its middle at x %s, y %s from the outline's middle\n\n",
               OutlineWords.size(o.length(), o.width()),
-              FiguresText.plain(o.at().x()),
-              FiguresText.plain(o.at().y())));
+              Sentence.plain(o.at().x()),
+              Sentence.plain(o.at().y())));
       text.append(OutlineText.write(o.path(), Units.MM));
     }
     return text;
@@ -94,8 +94,8 @@ final class OutlineCommand implements Callable<Integer> {
   private static String point(FreePath path, int k) {
     return Sentence.of(
         "[%s, %s]",
-        FiguresText.plain(path.points().get(k).at().x()),
-        FiguresText.plain(path.points().get(k).at().y()));
+        Sentence.plain(path.points().get(k).at().x()),
+        Sentence.plain(path.points().get(k).at().y()));
   }
 
   private CharSequence asJson(DrawnOutline drawn) throws IOException {

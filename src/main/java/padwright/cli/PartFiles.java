@@ -11,9 +11,9 @@ import padwright.export.CornerDiagram;
 import padwright.export.Drawing;
 import padwright.export.NamedDrawing;
 import padwright.export.PartHeader;
+import padwright.export.PartSections;
 import padwright.export.PieceDrawing;
 import padwright.export.PieceFiles;
-import padwright.export.SectionDrawing;
 import padwright.export.SvgWriter;
 import padwright.export.pdf.PartPdf;
 import padwright.export.pdf.PrintCorrection;
@@ -60,7 +60,7 @@ final class PartFiles {
         count++;
       }
     }
-    for (NamedDrawing section : SectionDrawing.all(header, result)) {
+    for (NamedDrawing section : PartSections.all(header, result)) {
       svg(out, folder + names.unique("", section.name(), SVG), section.drawing());
       count++;
     }

@@ -11,6 +11,7 @@ import padwright.jobfile.Starter;
 import padwright.measure.InputRefused;
 import padwright.measure.Length;
 import padwright.measure.LengthUnit;
+import padwright.measure.Sentence;
 
 /**
  * Asks for the numbers that were not given, at most five, each with the ready-made part's own in
@@ -93,7 +94,7 @@ final class StartQuestions {
     }
     double number = mm / StartOptions.plain(units).millimetres().doubleValue();
     String mark = units == Units.MM ? LengthUnit.MM.mark() : LengthUnit.INCH.mark();
-    return " [" + FiguresText.plain(Math.round(number * 1000) / 1000.0) + " " + mark + "]";
+    return " [" + Sentence.plain(Math.round(number * 1000) / 1000.0) + " " + mark + "]";
   }
 
   private double size(boolean length) {

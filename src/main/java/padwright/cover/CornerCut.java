@@ -3,7 +3,6 @@ package padwright.cover;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.geometry.Intersections;
-import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
@@ -69,45 +68,49 @@ final class CornerCut {
     return points;
   }
 
-  /** Where the relief cut's two legs meet, between two sections; the bisector's tip if nowhere. */
+  /** Where the relief cut's two legs cross, between two sections; the fold's tip if nowhere. */
   static Vec2 meeting(CornerFrame f, double stop) {
-    List<Vec2> first = f.foldLine(true, stop, f.pathBefore().backStart(), f.pathBefore().topEnd());
-    List<Vec2> second = f.foldLine(false, stop, f.pathAfter().backStart(), f.pathAfter().topEnd());
-    for (Segment a : Path.polyline(first).segments()) {
-      for (Segment b : Path.polyline(second).segments()) {
-        List<Vec2> at = Intersections.between(a, b);
-        if (!at.isEmpty()) {
-          return at.get(0);
-        }
-      }
-    }
-    return f.tip();
+    Crossing at =
+        crossing(
+            f.foldLine(true, stop, f.pathBefore().backStart(), f.pathBefore().topEnd()),
+            f.foldLine(false, stop, f.pathAfter().backStart(), f.pathAfter().topEnd()));
+    return at == null ? f.tip() : at.at();
   }
 
   /**
    * Two legs that do not come to the bisector at one place: they end where they cross, so that
-   * either keeps its distance from its own fold; else where each comes to the bisector.
+   * either keeps its distance from its own fold. Where they do not, the one runs on into the other.
    */
   private static List<Vec2> joined(List<Vec2> first, List<Vec2> second) {
-    for (int i = 0; i + 1 < first.size(); i++) {
-      Segment a = Segment.line(first.get(i), first.get(i + 1));
-      for (int k = 0; k + 1 < second.size(); k++) {
-        List<Vec2> at = Intersections.between(a, Segment.line(second.get(k), second.get(k + 1)));
-        if (!at.isEmpty()) {
-          List<Vec2> points = new ArrayList<>(first.subList(0, i + 1));
-          points.add(at.get(0));
-          for (int j = k; j >= 0; j--) {
-            points.add(second.get(j));
-          }
-          return points;
-        }
-      }
-    }
+    Crossing crossing = crossing(first, second);
     List<Vec2> points = new ArrayList<>(first);
-    for (int i = second.size() - 1; i >= 0; i--) {
+    int last = second.size() - 1;
+    if (crossing != null) {
+      points = new ArrayList<>(first.subList(0, crossing.first() + 1));
+      points.add(crossing.at());
+      last = crossing.second();
+    }
+    for (int i = last; i >= 0; i--) {
       points.add(second.get(i));
     }
     return points;
+  }
+
+  /** A place where two lines cross, and after which of their points. */
+  private record Crossing(int first, int second, Vec2 at) {}
+
+  /** The first place where a line crosses another; null where it does not. */
+  private static Crossing crossing(List<Vec2> first, List<Vec2> second) {
+    for (int i = 0; i + 1 < first.size(); i++) {
+      Segment a = Segment.line(first.get(i), first.get(i + 1));
+      for (int k = 0; k + 1 < second.size(); k++) {
+        Segment b = Segment.line(second.get(k), second.get(k + 1));
+        for (Vec2 at : Intersections.between(a, b)) {
+          return new Crossing(i, k, at);
+        }
+      }
+    }
+    return null;
   }
 
   /** From the edge in to where the two legs meet, seen from one side. */

@@ -10,8 +10,8 @@ import padwright.geometry.Vec2;
  * The lines on the flat cover along which a corner or a pleat is folded, in the order of folding.
  */
 final class CornerFolds {
-  /** A crease shorter than this, mm, cannot be folded. */
-  private static final double SHORTEST = 1;
+  /** A line needs two ends, mm; arithmetic only. */
+  private static final double NOTHING = 1e-6;
 
   private CornerFolds() {}
 
@@ -25,7 +25,7 @@ final class CornerFolds {
     } else {
       if (!f.even()) {
         Vec2 end = CornerCut.meeting(f, stop);
-        if (end.distance(f.tip()) > SHORTEST) {
+        if (end.distance(f.tip()) > NOTHING) {
           add(folds, Sense.INWARD, Path.line(f.tip(), end));
         }
         return walls(folds, f, fold, stop);

@@ -44,13 +44,11 @@ public record CornerFrame(
       Vec2 apex, Vec2 before, Vec2 after, TautPath pathBefore, TautPath pathAfter) {
     double turn = Math.atan2(before.cross(after), before.dot(after));
     double mitre = Math.tan(turn / 2);
-    double shift = 0;
-    if (pathBefore != pathAfter) {
-      // The surplus is halved between the folds of the two walls, where they run straight.
-      double first = meetPast(turn, pathBefore.wallOut(), pathAfter.wallOut());
-      double second = meetPast(turn, pathAfter.wallOut(), pathBefore.wallOut());
-      shift = (first - second) / 2;
-    }
+    // The surplus is halved from where the folds at the two walls' ends cross: there both lie as
+    // far
+    // past the corner as the other wall stands out.
+    double shift =
+        pathBefore == pathAfter ? 0 : (pathAfter.wallOut() - pathBefore.wallOut()) / Math.sin(turn);
     return new CornerFrame(apex, before, after, turn, mitre, pathBefore, pathAfter, shift);
   }
 

@@ -36,9 +36,6 @@ record CornerSite(
     Vec2 outBefore,
     Vec2 outAfter,
     Vec2 apex) {
-  /** A joint that turns less, radians (3 degrees), is no corner: the covering gives there. */
-  static final double CORNER = 0.05;
-
   boolean sharp() {
     return arcs == 0;
   }
@@ -73,7 +70,7 @@ record CornerSite(
       }
       int last = (start + k + Math.max(1, count) - 1) % n;
       double turn = angle(segments.get(last), segments.get((last + 1) % n));
-      if (Math.abs(turn) > CORNER) {
+      if (Math.abs(turn) > Outlines.CORNER) {
         sites.add(corner(outline, names, last, turn));
       }
       k += Math.max(1, count);
@@ -101,7 +98,10 @@ record CornerSite(
   private static boolean goesOn(List<Segment> segments, int i) {
     Segment a = segments.get(i);
     Segment b = segments.get((i + 1) % segments.size());
-    return a.isArc() && b.isArc() && a.bulge() * b.bulge() > 0 && Math.abs(angle(a, b)) <= CORNER;
+    return a.isArc()
+        && b.isArc()
+        && a.bulge() * b.bulge() > 0
+        && Math.abs(angle(a, b)) <= Outlines.CORNER;
   }
 
   private static CornerSite corner(Path outline, List<String> names, int i, double turn) {

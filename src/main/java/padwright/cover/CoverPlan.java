@@ -29,16 +29,7 @@ public record CoverPlan(
   /** A plan whose skeleton does not matter, for drawing only. */
   public CoverPlan(
       Path trim, Path cut, List<Double> perSide, List<Double> turnUnder, List<CornerPlan> corners) {
-    this(
-        trim,
-        cut,
-        perSide,
-        turnUnder,
-        corners,
-        new Skeleton(List.of(), (padwright.shape.TautPath) null),
-        List.of(),
-        List.of(),
-        false);
+    this(trim, cut, perSide, turnUnder, corners, Skeleton.NONE, List.of(), List.of(), false);
   }
 
   public CoverPlan {

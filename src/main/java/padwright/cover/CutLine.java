@@ -190,7 +190,7 @@ final class CutLine {
         return CornerCut.line(f, choices.get(k).fold(), reliefStop, before, after);
       }
     }
-    return turn < CornerSite.CORNER && before != after
+    return turn < Outlines.CORNER && before != after
         ? step(s.end(), u, v, before, after)
         : List.of(f.meet(before, after));
   }
@@ -204,7 +204,7 @@ final class CutLine {
   /** Where the lines of two sides cross short of a hollow corner. */
   private static List<Vec2> hollowJoint(
       Segment a, Segment b, CornerFrame f, double before, double after) {
-    if (-f.turn() < CornerSite.CORNER && before != after) {
+    if (-f.turn() < Outlines.CORNER && before != after) {
       return step(f.apex(), f.before(), f.after(), before, after);
     }
     Vec2 best = f.meet(before, after);

@@ -20,9 +20,6 @@ import padwright.shape.TautPath;
  * its section; each folded corner has its flaps.
  */
 public final class FacetMaker {
-  /** Round pieces are cut into so many, so that a curved mitre is followed by chords. */
-  private static final int PER_ARC = 4;
-
   /** A fold that strays less than this, mm, is upright but for the covering's own bend. */
   private static final double UPRIGHT = 1;
 
@@ -72,62 +69,27 @@ public final class FacetMaker {
     return skeleton.elements().get(k).after() == Fold.NONE ? 0 : skeleton.frame(k).fold(first, s);
   }
 
-  /** A piece of the section between two path lengths. */
-  private record Band(Segment piece, double from, double to, double pieceStart, String name) {}
-
-  private static List<Band> bands(TautPath path) {
-    double end = end(path);
-    List<Band> bands = new ArrayList<>();
-    double s = path.startX();
-    List<Segment> pieces = path.neutral().segments();
-    for (int i = 0; i < pieces.size(); i++) {
-      Segment piece = pieces.get(i);
-      boolean last = i == pieces.size() - 1;
-      double to = last ? end : s + piece.length();
-      String name =
-          last
-              ? "back"
-              : piece.isArc() ? "bend " + (i + 1) : i == 0 && flat(piece) ? "top" : "wall";
-      int parts = piece.isArc() ? PER_ARC : 1;
-      for (int k = 0; k < parts; k++) {
-        bands.add(
-            new Band(piece, s + (to - s) * k / parts, s + (to - s) * (k + 1) / parts, s, name));
-      }
-      s += piece.length();
-    }
-    return bands;
-  }
-
-  /** A little past the trim line. */
-  private static double end(TautPath path) {
-    return path.developed() + 1;
-  }
-
-  private static boolean flat(Segment piece) {
-    return Math.abs(piece.directionAt(0).y()) < 1e-9;
-  }
-
   private void strip(int i, Side side) {
     boolean over =
         side.after() == Fold.SINGLE_FIRST_OVER
             || side.after() == Fold.DOUBLE
             || skeleton.previous(i).after() == Fold.SINGLE_SECOND_OVER
             || skeleton.previous(i).after() == Fold.DOUBLE;
-    for (Band band : bands(skeleton.path(i))) {
-      double width = side.length() + fold(i - 1, false, band.from) + fold(i, true, band.from);
+    for (SectionBand band : SectionBand.of(skeleton.path(i))) {
+      double width = side.length() + fold(i - 1, false, band.from()) + fold(i, true, band.from());
       if (width < 0) {
         // Over an edge shaped deeper than a corner's rounding the facet has not begun yet.
         continue;
       }
       List<Vec2> region = new ArrayList<>();
-      region.add(side.flat(-fold(i - 1, false, band.from), band.from));
-      region.add(side.flat(-fold(i - 1, false, band.to), band.to));
-      region.add(side.flat(side.length() + fold(i, true, band.to), band.to));
-      region.add(side.flat(side.length() + fold(i, true, band.from), band.from));
+      region.add(side.flat(-fold(i - 1, false, band.from()), band.from()));
+      region.add(side.flat(-fold(i - 1, false, band.to()), band.to()));
+      region.add(side.flat(side.length() + fold(i, true, band.to()), band.to()));
+      region.add(side.flat(side.length() + fold(i, true, band.from()), band.from()));
       List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
-      Frame frame = new Frame(side.flat(0, band.pieceStart), side.along(), side.along().right());
+      Frame frame = new Frame(side.flat(0, band.pieceStart()), side.along(), side.along().right());
       add(
-          side.name() + " " + band.name,
+          side.name() + " " + band.name(),
           ownSide(i, polygon),
           surface(side, band, frame, true),
           over ? 3 : 1,
@@ -146,10 +108,10 @@ public final class FacetMaker {
   }
 
   /** Where a piece of a side's section lies in space, for flat points taken through a frame. */
-  private Facet.Surface surface(Side side, Band band, Frame frame, boolean exact) {
+  private Facet.Surface surface(Side side, SectionBand band, Frame frame, boolean exact) {
     Vec2 out = side.along().right();
     Vec3 along = new Vec3(side.along().x(), side.along().y(), 0);
-    Segment piece = band.piece;
+    Segment piece = band.piece();
     if (!piece.isArc()) {
       Vec2 d = piece.directionAt(0);
       return new Facet.Plane(
@@ -187,22 +149,22 @@ public final class FacetMaker {
     Element after = skeleton.next(i);
     Side next = after instanceof Sweep sweep ? SweepFacets.tangentAtStart(sweep) : (Side) after;
     for (boolean first : new boolean[] {true, false}) {
-      for (Band band : bands(f.path(first))) {
+      for (SectionBand band : SectionBand.of(f.path(first))) {
         flap(f, side, next, first, band);
       }
     }
   }
 
-  private void flap(CornerFrame f, Side side, Side next, boolean first, Band band) {
-    double from = f.fold(first, band.from);
-    double to = f.fold(first, band.to);
+  private void flap(CornerFrame f, Side side, Side next, boolean first, SectionBand band) {
+    double from = f.fold(first, band.from());
+    double to = f.fold(first, band.to());
     List<Vec2> region = new ArrayList<>();
-    region.add(f.flat(first, from, band.from));
-    region.add(f.flat(first, Math.max(from, f.bisector(first, band.from)), band.from));
-    region.add(f.flat(first, Math.max(to, f.bisector(first, band.to)), band.to));
-    region.add(f.flat(first, to, band.to));
+    region.add(f.flat(first, from, band.from()));
+    region.add(f.flat(first, Math.max(from, f.bisector(first, band.from())), band.from()));
+    region.add(f.flat(first, Math.max(to, f.bisector(first, band.to())), band.to()));
+    region.add(f.flat(first, to, band.to()));
     List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
-    String name = side.name() + " to " + next.name() + " flap " + band.name;
+    String name = side.name() + " to " + next.name() + " flap " + band.name();
     boolean exact = exact(f, first, side.after(), band);
     Side own = first ? side : next;
     if (side.after() == Fold.DOUBLE) {
@@ -225,10 +187,10 @@ public final class FacetMaker {
    * pleat's halves meet on the arris only where the whole wall is upright. Between two sections the
    * halves are no mirror images.
    */
-  private static boolean exact(CornerFrame f, boolean first, Fold fold, Band band) {
+  private static boolean exact(CornerFrame f, boolean first, Fold fold, SectionBand band) {
     TautPath path = f.path(first);
-    boolean straight = Math.abs(f.fold(first, band.from) - f.fold(first, band.to)) < 1e-9;
-    boolean onWall = band.from < path.backStart() - 1e-9;
+    boolean straight = Math.abs(f.fold(first, band.from()) - f.fold(first, band.to())) < 1e-9;
+    boolean onWall = band.from() < path.backStart() - 1e-9;
     double lean = Math.abs(f.fold(first, f.tipLevel(first)) - f.fold(first, path.wallEnd()));
     return f.even() && straight && onWall && (fold != Fold.DOUBLE || lean < UPRIGHT);
   }
@@ -240,25 +202,26 @@ public final class FacetMaker {
    * @param atEnd whether the fold is at the end of the side, else at its start
    */
   private Facet.Surface beside(
-      CornerFrame f, boolean first, boolean atEnd, Side wall, Band band, boolean exact) {
+      CornerFrame f, boolean first, boolean atEnd, Side wall, SectionBand band, boolean exact) {
     Frame frame = besideFrame(f, first, atEnd, band);
-    double start = f.fold(first, band.from) - slope(f, first, band) * (band.from - band.pieceStart);
+    double start =
+        f.fold(first, band.from()) - slope(f, first, band) * (band.from() - band.pieceStart());
     double corner = atEnd ? wall.length() + start : -start;
     return shifted(surface(wall, band, frame, exact), wall, corner);
   }
 
-  private Frame besideFrame(CornerFrame f, boolean first, boolean atEnd, Band band) {
+  private Frame besideFrame(CornerFrame f, boolean first, boolean atEnd, SectionBand band) {
     double slope = slope(f, first, band);
-    double start = f.fold(first, band.from) - slope * (band.from - band.pieceStart);
+    double start = f.fold(first, band.from()) - slope * (band.from() - band.pieceStart());
     Vec2 past = first ? f.before() : f.after().times(-1);
     Vec2 out = first ? f.before().right() : f.after().right();
     Vec2 along = past.plus(out.times(-2 * slope));
-    return new Frame(f.flat(first, start, band.pieceStart), along.times(atEnd ? -1 : 1), out);
+    return new Frame(f.flat(first, start, band.pieceStart()), along.times(atEnd ? -1 : 1), out);
   }
 
   /** How far the fold runs past the corner for each mm of path. */
-  private static double slope(CornerFrame f, boolean first, Band band) {
-    return (f.fold(first, band.to) - f.fold(first, band.from)) / (band.to - band.from);
+  private static double slope(CornerFrame f, boolean first, SectionBand band) {
+    return (f.fold(first, band.to()) - f.fold(first, band.from())) / (band.to() - band.from());
   }
 
   /** The same surface with its a axis starting so far along the side. */
@@ -276,7 +239,7 @@ public final class FacetMaker {
       CornerFrame f,
       boolean first,
       Side own,
-      Band band,
+      SectionBand band,
       List<Vec2> polygon,
       String name,
       boolean exact) {
@@ -291,9 +254,10 @@ public final class FacetMaker {
     double corner =
         first
             ? own.length()
-                + f.fold(first, band.from)
-                - slope(f, first, band) * (band.from - band.pieceStart)
-            : -f.fold(first, band.from) + slope(f, first, band) * (band.from - band.pieceStart);
+                + f.fold(first, band.from())
+                - slope(f, first, band) * (band.from() - band.pieceStart())
+            : -f.fold(first, band.from())
+                + slope(f, first, band) * (band.from() - band.pieceStart());
     // Between crease and bisector: turned back about the crease as well, to where this band is.
     List<Vec2> far = turnedBack(f, first, band, map, side, tip);
     Frame twice =
@@ -311,14 +275,14 @@ public final class FacetMaker {
 
   /** The cover between crease and bisector that, turned back about the crease, lies in a band. */
   private List<Vec2> turnedBack(
-      CornerFrame f, boolean first, Band band, FoldMap map, Vec2 side, Vec2 tip) {
-    double wide = 2 * end(f.path(first)) * (1 + f.mitre());
+      CornerFrame f, boolean first, SectionBand band, FoldMap map, Vec2 side, Vec2 tip) {
+    double wide = 2 * SectionBand.end(f.path(first)) * (1 + f.mitre());
     List<Vec2> whole =
         List.of(
-            f.flat(first, -wide, band.from),
-            f.flat(first, -wide, band.to),
-            f.flat(first, wide, band.to),
-            f.flat(first, wide, band.from));
+            f.flat(first, -wide, band.from()),
+            f.flat(first, -wide, band.to()),
+            f.flat(first, wide, band.to()),
+            f.flat(first, wide, band.from()));
     List<Vec2> turned =
         Polygons.below(whole, side.times(-1), side.times(-1).dot(tip)).stream()
             .map(p -> map.mirroredAboutCrease(first, p))
@@ -334,10 +298,10 @@ public final class FacetMaker {
   }
 
   private void sweep(int i, Sweep sweep) {
-    for (Band band : bands(skeleton.path(i))) {
-      for (List<Vec2> region : SweepFacets.regions(sweep, band.from, band.to)) {
+    for (SectionBand band : SectionBand.of(skeleton.path(i))) {
+      for (List<Vec2> region : SweepFacets.regions(sweep, band.from(), band.to())) {
         add(
-            sweep.name() + " " + band.name,
+            sweep.name() + " " + band.name(),
             ownSide(i, Polygons.inside(cut, anticlockwise(region))),
             new Facet.Eased(sweep.centre(), sweep.radius(), sweep.hollow(), skeleton.path(i)),
             1,

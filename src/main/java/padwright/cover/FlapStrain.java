@@ -31,7 +31,7 @@ final class FlapStrain {
   private static double uneven(CornerFrame f) {
     double first = f.halfSurplus(true, f.pathBefore().backStart());
     double second = f.halfSurplus(false, f.pathAfter().backStart());
-    return Math.abs(first - second) / Math.max(NARROWEST, Math.max(first, second));
+    return Math.min(1, Math.abs(first - second) / Math.max(NARROWEST, Math.max(first, second)));
   }
 
   private static double of(List<Bend> bends) {

@@ -56,12 +56,36 @@ final class GussetSeams {
   }
 
   /** From the arris to the seam in the covering, on the wall at a path length. */
-  double seamWidth(CornerFrame f, double s) {
+  private static double seamWidth(CornerFrame f, double s) {
     Vec2[] seam = Gusset.seamLine(f, true);
     double s0 = f.out(true, seam[0]);
     double s1 = f.out(true, seam[1]);
     double p0 = f.past(true, seam[0]);
     double p1 = f.past(true, seam[1]);
     return Math.max(0, f.fold(true, s) - (p0 + (p1 - p0) * (s - s0) / (s1 - s0)));
+  }
+
+  /** Area of both walls beside a hollow corner that neither the covering nor its gusset covers. */
+  double openBeside(int corner, Gusset piece) {
+    CornerFrame f = skeleton.frame(corner);
+    double tip = Gusset.tip(f);
+    List<Double> levels = skeleton.path(corner).breaks(Gusset.PER_ARC);
+    double bare = 0;
+    for (int k = 0; k + 1 < levels.size(); k++) {
+      double s0 = Math.max(tip, levels.get(k));
+      double s1 = levels.get(k + 1);
+      if (s1 <= s0) {
+        continue;
+      }
+      List<Vec2> open =
+          List.of(
+              new Vec2(0, s0),
+              new Vec2(seamWidth(f, s0), s0),
+              new Vec2(seamWidth(f, s1), s1),
+              new Vec2(0, s1));
+      // Both halves are alike.
+      bare += 2 * StripCover.shortArea(open, piece.half());
+    }
+    return bare;
   }
 }

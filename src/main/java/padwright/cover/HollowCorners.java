@@ -58,7 +58,7 @@ final class HollowCorners {
     Vec2 u = before.directionAt(1);
     Vec2 v = after.directionAt(0);
     double cross = u.cross(v);
-    if (cross > -Math.sin(CornerSite.CORNER)) {
+    if (cross > -Math.sin(Outlines.CORNER)) {
       return null;
     }
     double along = after.start().minus(before.end()).cross(v) / cross;

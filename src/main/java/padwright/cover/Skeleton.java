@@ -14,14 +14,17 @@ import padwright.shape.TautPath;
  * rounded corner that is pleated is a chain of short sides, the flat facets that pleats make.
  */
 public final class Skeleton {
+  /** Of a plan that is only drawn. */
+  static final Skeleton NONE =
+      new Skeleton(
+          List.of(),
+          side -> {
+            throw new IllegalStateException("no side, no section: " + side);
+          });
+
   private final List<Element> elements;
   private final TautPath[] paths;
   private final CornerFrame[] frames;
-
-  /** One section all round. */
-  public Skeleton(List<Element> elements, TautPath path) {
-    this(elements, name -> path);
-  }
 
   /**
    * @param sections the covering's way over the edge of each side, by its name

@@ -173,25 +173,8 @@ public final class WrapProof {
     if (piece == null) {
       return;
     }
-    CornerFrame f = skeleton.frame(i);
     TautPath path = skeleton.path(i);
-    double tip = Gusset.tip(f);
-    List<Double> levels = path.breaks(Gusset.PER_ARC);
-    for (int k = 0; k + 1 < levels.size(); k++) {
-      double s0 = Math.max(tip, levels.get(k));
-      double s1 = levels.get(k + 1);
-      if (s1 <= s0) {
-        continue;
-      }
-      List<Vec2> open =
-          List.of(
-              new Vec2(0, s0),
-              new Vec2(seams.seamWidth(f, s0), s0),
-              new Vec2(seams.seamWidth(f, s1), s1),
-              new Vec2(0, s1));
-      // Both halves are alike.
-      bare += 2 * StripCover.shortArea(open, piece.half());
-    }
+    bare += seams.openBeside(i, piece);
     double reach = piece.half().stream().mapToDouble(Vec2::y).max().orElse(0);
     // It ends where the trim line of the sides beside it does, or is glued with them.
     if (ends.of(skeleton.elements().get(i).name()).turned()) {

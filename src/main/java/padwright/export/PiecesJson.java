@@ -6,6 +6,8 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import padwright.cover.CornerPlan;
 import padwright.cover.Facet;
 import padwright.cover.FacetMaker;
@@ -17,6 +19,7 @@ import padwright.geometry.Vec3;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternPiece;
 import padwright.pattern.PatternSet;
+import padwright.shape.Section;
 
 /**
  * Writes every piece as numbers, so that another program can check the wrap: cut lines and fold
@@ -75,16 +78,27 @@ public final class PiecesJson implements Closeable {
     path("outline", part.shape().outline());
     json.writeObjectFieldStart("section");
     json.writeStringField("frame", "x out from the base outline, y up from the board's back");
-    path("hull", part.shape().section().taut().hull());
-    path("neutral", part.shape().section().taut().neutral());
-    json.writeNumberField("startX", part.shape().section().taut().startX());
-    json.writeNumberField("backStart", part.shape().section().taut().backStart());
+    section(part.shape().section());
+    json.writeObjectFieldStart("sectionBySide");
+    for (Map.Entry<String, Section> side :
+        new TreeMap<>(part.shape().sections().special()).entrySet()) {
+      json.writeObjectFieldStart(side.getKey());
+      section(side.getValue());
+    }
     json.writeEndObject();
     json.writeArrayFieldStart("pieces");
     for (PatternPiece piece : part.pieces()) {
       piece(part, piece);
     }
     json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void section(Section section) throws IOException {
+    path("hull", section.taut().hull());
+    path("neutral", section.taut().neutral());
+    json.writeNumberField("startX", section.taut().startX());
+    json.writeNumberField("backStart", section.taut().backStart());
     json.writeEndObject();
   }
 

@@ -2,9 +2,7 @@ package padwright.export;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import padwright.design.EdgeShape;
 import padwright.design.PadSpec;
 import padwright.design.Units;
@@ -21,7 +19,6 @@ import padwright.geometry.Vec2;
 import padwright.measure.LengthText;
 import padwright.measure.LengthUnit;
 import padwright.measure.Rounding;
-import padwright.pattern.PartResult;
 import padwright.shape.Section;
 import padwright.shape.Section.Layer;
 import padwright.shape.Section.LayerKind;
@@ -73,39 +70,11 @@ public final class SectionDrawing {
     this.body = new Bounds(b.minX() * scale, b.minY() * scale, b.maxX() * scale, b.maxY() * scale);
   }
 
-  /** The section of a part, and one for each side that has another. */
-  public static List<NamedDrawing> all(PartHeader header, PartResult result) {
-    List<NamedDrawing> all = new ArrayList<>();
-    all.add(new NamedDrawing("section", of(header, result)));
-    Set<Section> drawn = new HashSet<>();
-    for (String side : result.shape().sideNames()) {
-      Section own = result.shape().sections().of(side);
-      if (own != result.shape().section() && drawn.add(own)) {
-        all.add(new NamedDrawing("section " + side, of(header, result, own, side + " ")));
-      }
-    }
-    return all;
-  }
-
-  /** The section of a part along every side that was not given another. */
-  public static Drawing of(PartHeader header, PartResult result) {
-    return of(header, result, result.shape().section(), "");
-  }
-
-  private static Drawing of(PartHeader header, PartResult result, Section section, String where) {
-    var staples = result.figures().staples();
-    Facts facts =
-        new Facts(
-            result.shape().finishedHeight(),
-            result.figures().standOff(),
-            staples.leg(),
-            staples.single().penetration(),
-            staples.single().margin());
-    return new SectionDrawing(header, section, where, result.spec(), facts).drawn();
-  }
-
-  static Drawing of(PartHeader header, Section section, PadSpec spec, Facts facts) {
-    return new SectionDrawing(header, section, "", spec, facts).drawn();
+  /**
+   * @param where which edge of the part, empty where all are alike
+   */
+  static Drawing of(PartHeader header, Section section, String where, PadSpec spec, Facts facts) {
+    return new SectionDrawing(header, section, where, spec, facts).drawn();
   }
 
   private Drawing drawn() {
@@ -271,13 +240,13 @@ public final class SectionDrawing {
     Layer top = foam.get(foam.size() - 1);
     double z = top.shape().bounds().maxY();
     double x = top.overhang();
-    if (spec.edge() instanceof EdgeShape.Round r) {
+    if (section.edge() instanceof EdgeShape.Round r) {
       double in = r.radius() * (1 - Math.sqrt(0.5));
       sizes.add(at(x - in, z - in), true, "edge rounded to " + thickness(r.radius()));
-    } else if (spec.edge() instanceof EdgeShape.Bevel v) {
+    } else if (section.edge() instanceof EdgeShape.Bevel v) {
       sizes.add(
           at(x - v.size() / 2, z - v.size() / 2), true, "edge bevelled " + thickness(v.size()));
-    } else if (spec.edge() instanceof EdgeShape.FullRound) {
+    } else if (section.edge() instanceof EdgeShape.FullRound) {
       double r = section.foamHeight() / 2;
       sizes.add(
           at(x - r * (1 - Math.sqrt(0.5)), z - r * (1 - Math.sqrt(0.5))), true, "edge full round");

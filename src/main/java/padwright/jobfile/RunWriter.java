@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import padwright.design.Fittings;
+import padwright.design.Fittings.CutOut;
+import padwright.design.Fittings.ThreadedInsert;
+import padwright.design.Fittings.Through;
+import padwright.design.Fittings.Zone;
 import padwright.design.WrappedPad;
-import padwright.design.WrappedPad.CutOut;
-import padwright.design.WrappedPad.Fittings;
 import padwright.design.WrappedPad.Run;
-import padwright.design.WrappedPad.ThreadedInsert;
-import padwright.design.WrappedPad.Through;
-import padwright.design.WrappedPad.Zone;
 
 /** Turns runs and fittings into maps and lists, the mirror of their readers. */
 final class RunWriter {

@@ -1,8 +1,8 @@
 package padwright.jobfile;
 
 import java.util.List;
+import padwright.design.Fittings.CutOut;
 import padwright.design.OutlineShape.FreePath;
-import padwright.design.WrappedPad.CutOut;
 
 /**
  * A drawn outline to start a job with, in place of the ready-made part's. It is the size of the

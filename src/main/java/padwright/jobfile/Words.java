@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import padwright.design.Fittings.Through;
+import padwright.design.Fittings.ZoneKind;
 import padwright.design.WrappedPad.Finish;
 import padwright.design.WrappedPad.Fixing;
 import padwright.design.WrappedPad.Kind;
@@ -13,9 +15,7 @@ import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.Open;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.SizeMeaning;
-import padwright.design.WrappedPad.Through;
 import padwright.design.WrappedPad.Treatment;
-import padwright.design.WrappedPad.ZoneKind;
 import padwright.json.Node;
 
 /** The trade words of a job file for the values of one choice, both ways. */

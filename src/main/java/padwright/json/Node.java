@@ -7,7 +7,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import padwright.measure.InputRefused;
@@ -15,6 +14,7 @@ import padwright.measure.Length;
 import padwright.measure.LengthUnit;
 import padwright.measure.Nearest;
 import padwright.measure.Printable;
+import padwright.measure.Sentence;
 
 /**
  * One JSON value with its place. Asking for it as something it is not throws {@link InputRefused}
@@ -230,7 +230,7 @@ public final class Node {
     if (found < least || found > most) {
       throw refuse(
           shown() + (found < least ? " is too small" : " is too large"),
-          "Give a number from " + plain(least) + " to " + plain(most));
+          "Give a number from " + Sentence.plain(least) + " to " + Sentence.plain(most));
     }
     return found;
   }
@@ -341,11 +341,5 @@ public final class Node {
 
   private static String clip(String s) {
     return Printable.shortened(s, SHOWN);
-  }
-
-  private static String plain(double v) {
-    return v == Math.rint(v) && Math.abs(v) < 1e15
-        ? String.format(Locale.ROOT, "%.0f", v)
-        : Double.toString(v);
   }
 }

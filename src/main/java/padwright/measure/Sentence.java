@@ -12,6 +12,9 @@ import java.math.RoundingMode;
 public final class Sentence {
   private static final double[] POWERS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6};
 
+  /** Above this a number is no count or size, and its digits are no longer all its own. */
+  private static final double WHOLE = 1e15;
+
   private Sentence() {}
 
   /**
@@ -65,5 +68,12 @@ public final class Sentence {
     // A negative value that rounds to nought keeps its sign, as elsewhere.
     boolean lostSign = (value < 0 || 1 / value < 0) && text.charAt(0) != '-';
     return lostSign ? "-" + text : text;
+  }
+
+  /** Without needless noughts: 8, 9.5. */
+  public static String plain(double value) {
+    return value == Math.rint(value) && Math.abs(value) < WHOLE
+        ? Long.toString((long) value)
+        : Double.toString(value);
   }
 }

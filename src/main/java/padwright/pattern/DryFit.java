@@ -18,14 +18,14 @@ import padwright.shape.Outlines;
  * @param sides how each side meets the opening: front, right, back, left
  * @param layers of covering on each side's wall where it is thickest
  * @param thickness of the covering
- * @param padding how far foam and wadding stand beyond the base
+ * @param padding how far foam and wadding stand beyond the base on each side
  * @param asked the clearance that the job gives
  */
 record DryFit(
     List<Neighbour> sides,
     List<Integer> layers,
     double thickness,
-    double padding,
+    List<Double> padding,
     OptionalDouble asked) {
   /** Below this nothing is said of padding, mm; as finely as the sentence gives it. */
   private static final double SAID = 0.05;
@@ -33,6 +33,7 @@ record DryFit(
   DryFit {
     sides = List.copyOf(sides);
     layers = List.copyOf(layers);
+    padding = List.copyOf(padding);
   }
 
   /** The gap kept free on a side once the covering is on. */
@@ -81,7 +82,8 @@ record DryFit(
     // A free side's corners are not felt: one layer lies on it.
     int n = sides.get(k) == Neighbour.FREE ? 1 : layers.get(k);
     String covering = text("%d %s of %.1f covering", n, n == 1 ? "layer" : "layers", thickness);
-    String stack = padding >= SAID ? text("%.1f padding, ", padding) + covering : covering;
+    double beyond = padding.get(k);
+    String stack = beyond >= SAID ? text("%.1f padding, ", beyond) + covering : covering;
     return sides.get(k) == Neighbour.KEEP_CLEAR
         ? stack + text(" and %.1f clear", clearance(k))
         : stack;

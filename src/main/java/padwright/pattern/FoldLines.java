@@ -1,7 +1,9 @@
 package padwright.pattern;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import padwright.cover.CoverPlan;
@@ -18,6 +20,19 @@ import padwright.shape.TautPath;
 final class FoldLines {
   /** A bend on a larger radius than this is shown by the lines where it begins and ends, mm. */
   private static final double ROUND = 3;
+
+  private final PadShape shape;
+  private final CoverPlan cover;
+  private final List<Path> found = new ArrayList<>();
+  private List<Vec2> within;
+
+  /** The outline moved in to a level, for all sides that have the section it belongs to. */
+  private final Map<Section, Map<Double, Optional<Path>>> inner = new HashMap<>();
+
+  private FoldLines(PadShape shape, CoverPlan cover) {
+    this.shape = shape;
+    this.cover = cover;
+  }
 
   /** Every bend: a sharp one by its middle, a round one by its beginning and its end. */
   static List<Path> of(PadShape shape, CoverPlan cover) {
@@ -74,16 +89,6 @@ final class FoldLines {
     return levels;
   }
 
-  private final PadShape shape;
-  private final CoverPlan cover;
-  private final List<Path> found = new ArrayList<>();
-  private List<Vec2> within;
-
-  private FoldLines(PadShape shape, CoverPlan cover) {
-    this.shape = shape;
-    this.cover = cover;
-  }
-
   /** The line at one path length a side, all round. */
   private void at(ToDoubleFunction<String> level) {
     for (int i = 0; i < shape.outline().segments().size(); i++) {
@@ -114,7 +119,11 @@ final class FoldLines {
       return;
     }
     if (level < 0) {
-      inner(i, s, level);
+      Section own = shape.sections().of(shape.sideNames().get(i));
+      inner
+          .computeIfAbsent(own, k -> new HashMap<>())
+          .computeIfAbsent(level, k -> movedIn(own, k))
+          .ifPresent(p -> found.addAll(matching(p, s)));
       return;
     }
     Vec2 out = s.directionAt(0).right().times(level);
@@ -133,19 +142,13 @@ final class FoldLines {
    * Inside the outline the lines of two sides meet at a mitre: each side's line is that of the
    * outline moved in so far, the sides with another section by their own flat top.
    */
-  private void inner(int i, Segment side, double level) {
-    int n = shape.sideNames().size();
-    Section own = shape.sections().of(shape.sideNames().get(i));
-    double[] each = new double[n];
-    for (int k = 0; k < n; k++) {
+  private Optional<Path> movedIn(Section own, double level) {
+    double[] each = new double[shape.sideNames().size()];
+    for (int k = 0; k < each.length; k++) {
       Section other = shape.sections().of(shape.sideNames().get(k));
       each[k] = other == own ? level : other.taut().startX();
     }
-    Optional<Path> moved =
-        shape.sections().special().isEmpty()
-            ? Offset.by(shape.outline(), level)
-            : Offset.by(shape.outline(), each);
-    moved.ifPresent(p -> found.addAll(matching(p, side)));
+    return Offset.by(shape.outline(), each);
   }
 
   /** How far a line stops short of a hollow corner for each mm it lies out: at the bisector. */

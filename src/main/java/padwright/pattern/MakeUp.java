@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import padwright.design.Defaults;
+import padwright.design.EdgeShape;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.material.Board;
@@ -107,21 +108,10 @@ final class MakeUp {
 
   /** Shapes that cannot be cut are refused before anything is worked out from them. */
   private void checkStack() {
-    if (pad.edge() instanceof padwright.design.EdgeShape.Round r) {
-      refuseIf(
-          r.radius() > stack.foamHeight() + 1e-9,
-          "edge.round",
-          r.radius(),
-          "is more than the foam is high",
-          "Make it at most " + mm(stack.foamHeight()));
-    }
-    if (pad.edge() instanceof padwright.design.EdgeShape.Bevel b) {
-      refuseIf(
-          b.size() > stack.foamHeight() + 1e-9,
-          "edge.bevel",
-          b.size(),
-          "is more than the foam is high",
-          "Make it at most " + mm(stack.foamHeight()));
+    checkEdge(pad.edge(), "edge");
+    for (int i = 0; i < pad.runs().size(); i++) {
+      String field = "runs[" + i + "].edge";
+      pad.runs().get(i).edge().ifPresent(edge -> checkEdge(edge, field));
     }
     refuseIf(
         pad.base().backArris() > pad.base().thickness() / 2,
@@ -129,6 +119,25 @@ final class MakeUp {
         pad.base().backArris(),
         "is more than half the board's thickness",
         "Make it at most " + mm(pad.base().thickness() / 2));
+  }
+
+  private void checkEdge(EdgeShape edge, String field) {
+    if (edge instanceof EdgeShape.Round r) {
+      refuseIf(
+          r.radius() > stack.foamHeight() + 1e-9,
+          field + ".round",
+          r.radius(),
+          "is more than the foam is high",
+          "Make it at most " + mm(stack.foamHeight()));
+    }
+    if (edge instanceof EdgeShape.Bevel b) {
+      refuseIf(
+          b.size() > stack.foamHeight() + 1e-9,
+          field + ".bevel",
+          b.size(),
+          "is more than the foam is high",
+          "Make it at most " + mm(stack.foamHeight()));
+    }
   }
 
   private void refuseIf(boolean bad, String field, double value, String problem, String remedy) {

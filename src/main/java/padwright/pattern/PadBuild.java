@@ -92,7 +92,7 @@ final class PadBuild {
             pad.base().sides(),
             Arrays.stream(layers).boxed().toList(),
             made.coverThickness,
-            made.stack.greatestX(),
+            Outlines.SIDES.stream().map(s -> stacks.of(s).greatestX()).toList(),
             pad.base().clearance());
     PlainDefaults.note(defaults, pad, made, dryFit);
     double clearance = clearance(layers);
@@ -239,23 +239,15 @@ final class PadBuild {
 
   /** A foam layer as cut: its edge as far beyond the base's as it is to stand along each side. */
   private Optional<Path> foamCut(Outlines.Named base, int layer, double usual) {
-    List<Stack> along = stacks.along(base);
-    if (along.stream().allMatch(s -> s.equals(stacks.usual()))) {
-      return Offset.by(base.path(), usual);
-    }
-    double[] each = along.stream().mapToDouble(s -> s.layers().get(layer).overhang()).toArray();
-    return Offset.by(base.path(), each);
+    return stacks.alike()
+        ? Offset.by(base.path(), usual)
+        : Offset.by(base.path(), stacks.each(base, s -> s.layers().get(layer).overhang()));
   }
 
   private Optional<Path> finished(Outlines.Named base, EdgeSections sections) {
-    if (sections.special().isEmpty()) {
-      return Offset.by(base.path(), sections.greatestX() + made.coverThickness);
-    }
-    double[] each =
-        base.names().stream()
-            .mapToDouble(n -> sections.of(n).greatestX() + made.coverThickness)
-            .toArray();
-    return Offset.by(base.path(), each);
+    return stacks.alike()
+        ? Offset.by(base.path(), sections.greatestX() + made.coverThickness)
+        : Offset.by(base.path(), stacks.each(base, s -> s.greatestX() + made.coverThickness));
   }
 
   PadShape shape() {

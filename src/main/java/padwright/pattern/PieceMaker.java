@@ -3,6 +3,7 @@ package padwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
 import padwright.cover.Gusset;
@@ -11,7 +12,6 @@ import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Hole;
 import padwright.fastening.Mounting;
 import padwright.fastening.StaplePlan;
-import padwright.geometry.Bounds;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
@@ -22,7 +22,9 @@ import padwright.pattern.PatternPiece.PointKind;
 import padwright.pattern.PatternPiece.PointMark;
 import padwright.pattern.PatternPiece.SideUp;
 import padwright.pattern.PatternPiece.StapleMark;
+import padwright.shape.EdgeSections;
 import padwright.shape.PadShape;
+import padwright.shape.Section;
 
 /** Turns what was worked out for a part into the flat pieces a maker cuts. */
 final class PieceMaker {
@@ -32,6 +34,7 @@ final class PieceMaker {
   /** A base this nearly as long as wide has no longer way, mm; arithmetic only. */
   private static final double SAME = 1e-6;
 
+  private final PieceForm form;
   private final WrappedPad pad;
   private final PadSpec spec;
   private final PadShape shape;
@@ -47,6 +50,7 @@ final class PieceMaker {
       StaplePlan staples,
       Mounting mounting) {
     this.pad = pad;
+    this.form = new PieceForm(pad.quantity(), pad.mirrored());
     this.spec = spec;
     this.shape = shape;
     this.cover = cover;
@@ -96,7 +100,7 @@ final class PieceMaker {
       points.add(new PointMark(PointKind.HOLE, at, h.diameter(), "hole"));
     }
     points.addAll(screws());
-    return piece(
+    return form.piece(
         "base",
         Kind.BASE,
         "Base",
@@ -131,7 +135,7 @@ final class PieceMaker {
       lines.add(new LineMark(LineKind.BASE_OUTLINE, shape.outline()));
     }
     String name = spec.foam().size() == 1 ? "Foam" : "Foam layer " + (i + 1);
-    return plain(
+    return form.plain(
         "foam-" + (i + 1),
         Kind.FOAM,
         name,
@@ -144,21 +148,16 @@ final class PieceMaker {
 
   /** Cut over the foam's face, and down the sides to the back of the board where asked. */
   private PatternPiece wadding() {
-    // On top it is cut flush with the layer it lies on, which may be stepped back.
-    double over =
-        spec.waddingOverSides()
-            ? shape.sections().greatestX() - spec.waddingThickness()
-            : spec.foam().get(spec.foam().size() - 1).overhang();
     double down =
         spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
-    Path outline = Offset.by(shape.outline(), over + down).orElse(shape.outline());
+    Path outline = waddingEdge(down).orElse(shape.outline());
     List<LineMark> lines = new ArrayList<>();
     PieceEdges.middleLines(lines, outline);
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(outline, pad.front())));
     if (down > 0) {
-      Offset.by(shape.outline(), over).ifPresent(p -> lines.add(new LineMark(LineKind.FOLD, p)));
+      waddingEdge(0).ifPresent(p -> lines.add(new LineMark(LineKind.FOLD, p)));
     }
-    return plain(
+    return form.plain(
         "wadding",
         Kind.WADDING,
         "Wadding",
@@ -169,13 +168,32 @@ final class PieceMaker {
         SideUp.EITHER);
   }
 
+  /** The edge of the wadding on the face, and so far beyond it. */
+  private Optional<Path> waddingEdge(double beyond) {
+    // On top it is cut flush with the layer it lies on, which may be stepped back.
+    ToDoubleFunction<Section> over =
+        section ->
+            beyond
+                + (spec.waddingOverSides()
+                    ? section.greatestX() - spec.waddingThickness()
+                    : section.topOverhang());
+    EdgeSections sections = shape.sections();
+    return sections.special().isEmpty()
+        ? Offset.by(shape.outline(), over.applyAsDouble(sections.usual()))
+        : Offset.by(
+            shape.outline(),
+            shape.sideNames().stream()
+                .mapToDouble(side -> over.applyAsDouble(sections.of(side)))
+                .toArray());
+  }
+
   private PatternPiece gusset(int i) {
     Gusset g = cover.gussets().get(i);
     List<LineMark> lines = new ArrayList<>();
     lines.add(new LineMark(LineKind.SEAM, g.seam()));
     lines.add(new LineMark(LineKind.FOLD, g.arris()));
     lines.add(new LineMark(LineKind.RELIEF, g.opening()));
-    return piece(
+    return form.piece(
         "gusset-" + (i + 1),
         Kind.GUSSET,
         "Gusset, " + g.corner(),
@@ -224,7 +242,7 @@ final class PieceMaker {
             LineKind.FRONT,
             stretched(PieceEdges.frontEdge(cover.cut(), shape.outline(), pad.front()))));
     Vec2 warp = spec.warpAlongWidth() ? new Vec2(0, 1) : new Vec2(1, 0);
-    return piece(
+    return form.piece(
         "cover",
         Kind.COVER,
         "Cover",
@@ -256,7 +274,7 @@ final class PieceMaker {
     PieceEdges.middleLines(lines, cut.get());
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(cut.get(), pad.front())));
     return Optional.of(
-        plain(
+        form.plain(
             "dust-cover",
             Kind.DUST_COVER,
             "Dust cover",
@@ -276,7 +294,7 @@ final class PieceMaker {
   private PatternPiece packing(Path outline) {
     List<LineMark> lines = new ArrayList<>();
     PieceEdges.middleLines(lines, outline);
-    return piece(
+    return form.piece(
         "packing",
         Kind.PACKING,
         Mounting.strip(outline) ? "Packing strip" : "Packing panel",
@@ -290,66 +308,5 @@ final class PieceMaker {
         Optional.empty(),
         false,
         SideUp.BACK);
-  }
-
-  /** A piece with centre marks and lines, and nothing else that has a way to lie. */
-  private PatternPiece plain(
-      String id,
-      Kind kind,
-      String name,
-      String material,
-      double thickness,
-      Path cut,
-      List<LineMark> lines,
-      SideUp side) {
-    return piece(
-        id,
-        kind,
-        name,
-        material,
-        thickness,
-        cut,
-        List.of(),
-        lines,
-        List.of(),
-        PieceEdges.centreMarks(cut),
-        Optional.empty(),
-        false,
-        side);
-  }
-
-  private PatternPiece piece(
-      String id,
-      Kind kind,
-      String name,
-      String material,
-      double thickness,
-      Path cut,
-      List<Path> inner,
-      List<LineMark> lines,
-      List<StapleMark> staples,
-      List<PointMark> points,
-      Optional<Vec2> grain,
-      boolean nap,
-      SideUp side) {
-    Bounds b = cut.bounds();
-    return new PatternPiece(
-        id,
-        kind,
-        name,
-        pad.quantity(),
-        pad.mirrored(),
-        material,
-        thickness,
-        cut,
-        inner,
-        lines,
-        staples,
-        points,
-        grain,
-        nap,
-        side,
-        b.width(),
-        b.height());
   }
 }

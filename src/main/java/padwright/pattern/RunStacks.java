@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Run;
 import padwright.geometry.Segment;
@@ -40,8 +41,9 @@ final class RunStacks {
     }
   }
 
-  Stack usual() {
-    return usual;
+  /** Whether all sides have the part's own layers. */
+  boolean alike() {
+    return special.isEmpty();
   }
 
   Stack of(String side) {
@@ -49,7 +51,7 @@ final class RunStacks {
   }
 
   /** The layers along every segment of an outline. */
-  List<Stack> along(Outlines.Named outline) {
+  private List<Stack> along(Outlines.Named outline) {
     List<Segment> segments = outline.path().segments();
     int n = segments.size();
     List<Stack> stacks = new ArrayList<>();
@@ -61,6 +63,11 @@ final class RunStacks {
       stacks.add(joins && before.equals(after) ? before : of(name));
     }
     return stacks;
+  }
+
+  /** A number of the layers for every segment of an outline. */
+  double[] each(Outlines.Named outline, ToDoubleFunction<Stack> number) {
+    return along(outline).stream().mapToDouble(number).toArray();
   }
 
   /** The sections along an outline, each kind of layers made into one section only once. */
@@ -85,16 +92,13 @@ final class RunStacks {
   /** A place where one section passes into another. */
   record Change(String before, String after, double turn) {
     boolean sharp() {
-      return turn > LEAST_TURN;
+      return turn > Outlines.CORNER;
     }
 
     boolean hollow() {
-      return turn < -LEAST_TURN;
+      return turn < -Outlines.CORNER;
     }
   }
-
-  /** A joint that turns less, radians (3 degrees), has no corner to change at. */
-  private static final double LEAST_TURN = 0.05;
 
   /** Every place of an outline where one section passes into another. */
   static List<Change> changes(Outlines.Named outline, EdgeSections sections) {

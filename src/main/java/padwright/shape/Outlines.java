@@ -17,6 +17,9 @@ public final class Outlines {
   /** Names of the four sides, in the path's order. */
   public static final List<String> SIDES = List.of("front", "right", "back", "left");
 
+  /** A joint that turns less, radians (3 degrees), is no corner: the covering gives there. */
+  public static final double CORNER = 0.05;
+
   private static final List<String> CORNERS =
       List.of("front left", "front right", "back right", "back left");
 

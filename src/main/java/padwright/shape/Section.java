@@ -1,6 +1,7 @@
 package padwright.shape;
 
 import java.util.List;
+import padwright.design.EdgeShape;
 import padwright.geometry.Path;
 
 /**
@@ -9,6 +10,7 @@ import padwright.geometry.Path;
  *
  * @param layers from the board upwards, as built, before the covering is pulled over
  * @param taut the covering pulled over them
+ * @param edge shape of the foam's top edge
  * @param boardThickness nominal
  * @param foamHeight sum of the foam layers
  * @param top height of the face before the covering, over the back of the board
@@ -18,12 +20,22 @@ import padwright.geometry.Path;
 public record Section(
     List<Layer> layers,
     TautPath taut,
+    EdgeShape edge,
     double boardThickness,
     double foamHeight,
     double top,
     double greatestX) {
   public Section {
     layers = List.copyOf(layers);
+  }
+
+  /** How far the topmost foam layer's edge stands beyond the base outline; 0 without foam. */
+  public double topOverhang() {
+    double overhang = 0;
+    for (Layer layer : layers) {
+      overhang = layer.kind() == LayerKind.FOAM ? layer.overhang() : overhang;
+    }
+    return overhang;
   }
 
   /** What a layer is. */

@@ -41,6 +41,7 @@ public final class SectionBuilder {
     return new Section(
         layers(stack, foamNames, boardName, waddingName, inside),
         taut,
+        stack.edge(),
         stack.board(),
         stack.foamHeight(),
         stack.top(),

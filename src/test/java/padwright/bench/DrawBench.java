@@ -22,8 +22,8 @@ import padwright.design.Job;
 import padwright.export.CornerDiagram;
 import padwright.export.Drawing;
 import padwright.export.PartHeader;
+import padwright.export.PartSections;
 import padwright.export.PieceDrawing;
-import padwright.export.SectionDrawing;
 import padwright.export.SvgWriter;
 import padwright.jobfile.JobReader;
 import padwright.material.Catalogue;
@@ -75,7 +75,7 @@ public class DrawBench {
       list.add(PieceDrawing.of(header, piece));
       PieceDrawing.mirroredHand(header, piece).ifPresent(list::add);
     }
-    list.add(SectionDrawing.of(header, result));
+    list.add(PartSections.usual(header, result));
     CornerDiagram.all(header, result).forEach(d -> list.add(d.drawing()));
     return list;
   }

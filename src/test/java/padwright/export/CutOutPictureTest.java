@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import padwright.design.Fittings.ZoneKind;
 import padwright.design.OutlineShape;
 import padwright.design.Units;
-import padwright.design.WrappedPad.ZoneKind;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
 import padwright.pattern.FittedPads;

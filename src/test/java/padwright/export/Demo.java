@@ -53,7 +53,7 @@ final class Demo {
     List<Drawing> list = new ArrayList<>();
     for (PartResult r : set.parts()) {
       PartHeader h = header(set, r);
-      list.add(SectionDrawing.of(h, r));
+      list.add(PartSections.usual(h, r));
       CornerDiagram.all(h, r).forEach(d -> list.add(d.drawing()));
     }
     return list;

@@ -92,7 +92,7 @@ class DrawnAndReadBackTest {
       length(what, svg, "relief-cuts", model(p, LineKind.RELIEF));
     }
     // Pictures have no lengths to keep, but must be whole files all the same.
-    assertThat(new SvgBack(SvgWriter.write(SectionDrawing.of(header(result), result))).texts)
+    assertThat(new SvgBack(SvgWriter.write(PartSections.usual(header(result), result))).texts)
         .isNotEmpty();
     for (NamedDrawing corner : CornerDiagram.all(header(result), result)) {
       assertThat(new SvgBack(SvgWriter.write(corner.drawing())).texts).contains("1", "5");

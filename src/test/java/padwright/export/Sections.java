@@ -105,6 +105,6 @@ final class Sections {
             1.0,
             20);
     return SectionDrawing.of(
-        Pieces.HEADER, section(s), s, new SectionDrawing.Facts(37 + wadding, 1.0, 8, 7.0, 4.5));
+        Pieces.HEADER, section(s), "", s, new SectionDrawing.Facts(37 + wadding, 1.0, 8, 7.0, 4.5));
   }
 }

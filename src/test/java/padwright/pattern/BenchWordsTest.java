@@ -68,7 +68,7 @@ class BenchWordsTest {
             List.of(clear, Neighbour.BUTTING, clear, Neighbour.FREE),
             List.of(3, 2, 3, 2),
             0.5,
-            1.5,
+            List.of(1.5, 1.5, 1.5, 1.5),
             OptionalDouble.of(2));
     // 1.5 + 3 x 0.5 + 2 = 5; 1.5 + 2 x 0.5 = 2.5; 1.5 + 0.5 = 2.
     assertThat(fit.gaps(List.of(5.0, 2.5, 5.0, 2.0)))

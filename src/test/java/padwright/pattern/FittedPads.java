@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import padwright.design.Finding;
+import padwright.design.Fittings;
+import padwright.design.Fittings.CutOut;
+import padwright.design.Fittings.ThreadedInsert;
+import padwright.design.Fittings.Through;
+import padwright.design.Fittings.Zone;
+import padwright.design.Fittings.ZoneKind;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad;
-import padwright.design.WrappedPad.CutOut;
 import padwright.design.WrappedPad.DustCover;
-import padwright.design.WrappedPad.Fittings;
 import padwright.design.WrappedPad.Hole;
-import padwright.design.WrappedPad.ThreadedInsert;
-import padwright.design.WrappedPad.Through;
-import padwright.design.WrappedPad.Zone;
-import padwright.design.WrappedPad.ZoneKind;
 
 /**
  * Builds pads with cut-outs and fittings for tests: a panel of 600 x 400, board 12, one layer of

@@ -14,12 +14,12 @@ import org.junit.jupiter.api.TestFactory;
 import padwright.design.EdgeShape;
 import padwright.design.Finding;
 import padwright.design.Finding.Level;
+import padwright.design.Fittings.ZoneKind;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Finish;
 import padwright.design.WrappedPad.Fixing;
 import padwright.design.WrappedPad.Hole;
 import padwright.design.WrappedPad.Host;
-import padwright.design.WrappedPad.ZoneKind;
 
 /** Two things in one place are found, and a part moved away is not. */
 class FittingClashTest {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import padwright.design.EdgeShape;
+import padwright.design.Fittings;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Corners;
@@ -53,7 +54,7 @@ public final class Pads {
   public Host host = Host.none();
   public List<WrappedPad.Hole> holes = List.of();
   public List<WrappedPad.Run> runs = List.of();
-  public WrappedPad.Fittings fittings = WrappedPad.Fittings.none();
+  public Fittings fittings = Fittings.none();
 
   public static OutlineShape rectangle(double length, double width, double... radius) {
     double r = radius.length == 0 ? 0 : radius[0];

@@ -2,9 +2,9 @@ package padwright.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import padwright.design.WrappedPad.CutOut;
-import padwright.design.WrappedPad.Fittings;
-import padwright.design.WrappedPad.Through;
+import padwright.design.Fittings;
+import padwright.design.Fittings.CutOut;
+import padwright.design.Fittings.Through;
 import padwright.pattern.PartResult;
 
 /**

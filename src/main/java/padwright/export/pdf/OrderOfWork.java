@@ -3,12 +3,15 @@ package padwright.export.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import padwright.cover.CornerPlan;
 import padwright.cover.Gusset;
 import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
+import padwright.design.WrappedPad.Run;
 import padwright.design.WrappedPad.Treatment;
 import padwright.measure.Rounding;
 import padwright.pattern.Figures;
@@ -84,9 +87,8 @@ final class OrderOfWork {
           "Lay the base on "
               + name
               + " as the template, draw round it and cut "
-              + (o == 0
-                  ? "on the line"
-                  : Sizes.mm(Math.abs(o)) + " mm " + (o > 0 ? "outside" : "inside") + " the line")
+              + beside(o)
+              + along(run -> run.overhang().stream().boxed().findFirst(), OrderOfWork::beside)
               + ", blade upright.");
     }
     if (!layers.isEmpty()) {
@@ -98,12 +100,9 @@ final class OrderOfWork {
               + ": thin on both faces, wait till it is tacky, lay from the middle outwards, even all"
               + " round. Let it dry.");
     }
-    if (spec.edge() instanceof EdgeShape.Round r) {
-      steps.add("Round the foam's top edge to radius " + Sizes.mm(r.radius()) + " mm.");
-    } else if (spec.edge() instanceof EdgeShape.Bevel v) {
-      steps.add("Bevel the foam's top edge " + Sizes.mm(v.size()) + " mm in and down.");
-    } else if (spec.edge() instanceof EdgeShape.FullRound) {
-      steps.add("Round the foam's edge to a half circle over its whole height.");
+    String shapes = along(Run::edge, OrderOfWork::shaped);
+    if (!shapes.isEmpty() || !(spec.edge() instanceof EdgeShape.Square)) {
+      steps.add("Shape the foam's edge: " + shaped(spec.edge()) + shapes + ".");
     }
     if (spec.wadding().isPresent()) {
       steps.add(
@@ -113,6 +112,42 @@ final class OrderOfWork {
                   : ", flush with the edge")
               + "; a touch of glue holds it.");
     }
+  }
+
+  private static String beside(double overhang) {
+    return overhang == 0
+        ? "on the line"
+        : Sizes.mm(Math.abs(overhang))
+            + " mm "
+            + (overhang > 0 ? "outside" : "inside")
+            + " the line";
+  }
+
+  private static String shaped(EdgeShape edge) {
+    if (edge instanceof EdgeShape.Round r) {
+      return "round its top edge to radius " + Sizes.mm(r.radius()) + " mm";
+    }
+    if (edge instanceof EdgeShape.Bevel v) {
+      return "bevel its top edge " + Sizes.mm(v.size()) + " mm in and down";
+    }
+    return edge instanceof EdgeShape.FullRound
+        ? "round it to a half circle over its whole height"
+        : "leave it square";
+  }
+
+  /** What the runs that have something of their own do: {@code ; along front, back ...}. */
+  private <T> String along(Function<Run, Optional<T>> own, Function<T, String> words) {
+    StringBuilder said = new StringBuilder();
+    for (Run run : part.asked().runs()) {
+      own.apply(run)
+          .ifPresent(
+              v ->
+                  said.append("; along ")
+                      .append(String.join(", ", run.sides()))
+                      .append(' ')
+                      .append(words.apply(v)));
+    }
+    return said.toString();
   }
 
   private void cover() {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import padwright.design.WrappedPad.ZoneKind;
+import padwright.design.Fittings.ZoneKind;
 import padwright.pattern.FittedPads;
 import padwright.pattern.Pads;
 
