@@ -3,7 +3,7 @@ package padwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
+import java.util.StringTokenizer;
 import padwright.design.Finding;
 import padwright.material.Status;
 
@@ -11,8 +11,6 @@ import padwright.material.Status;
 final class Sentences {
   /** Wide enough for a table, narrow enough for half a screen. */
   static final int WIDTH = 96;
-
-  private static final Pattern SPACE = Pattern.compile("\\s+");
 
   private Sentences() {}
 
@@ -73,7 +71,8 @@ final class Sentences {
   private static List<String> lines(String text, int room) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : SPACE.split(text.strip(), -1)) {
+    for (StringTokenizer words = new StringTokenizer(text); words.hasMoreTokens(); ) {
+      String word = words.nextToken();
       if (line.length() > 0 && line.length() + 1 + word.length() > room) {
         lines.add(line.toString());
         line.setLength(0);

@@ -38,13 +38,19 @@ final class Table {
     }
     StringBuilder s = new StringBuilder();
     for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder(indent);
+      s.append(indent);
       for (int c = 0; c < row.size(); c++) {
-        String space = " ".repeat(width[c] - columns(row.get(c)));
+        String cell = row.get(c);
+        String space = " ".repeat(width[c] - columns(cell));
         boolean left = alignment.charAt(c) == 'l';
-        line.append(c > 0 ? GAP : "").append(left ? row.get(c) + space : space + row.get(c));
+        s.append(c > 0 ? GAP : "").append(left ? cell : space).append(left ? space : cell);
       }
-      s.append(line.toString().stripTrailing()).append('\n');
+      int end = s.length();
+      while (end > 0 && s.charAt(end - 1) == ' ') {
+        end--;
+      }
+      s.setLength(end);
+      s.append('\n');
     }
     return s.toString();
   }
@@ -52,8 +58,11 @@ final class Table {
   /** Columns on a terminal: an accent that stands over the letter before takes none. */
   private static int columns(String text) {
     int columns = 0;
-    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-      columns += Character.getType(text.codePointAt(i)) == Character.NON_SPACING_MARK ? 0 : 1;
+    int i = 0;
+    while (i < text.length()) {
+      int c = text.codePointAt(i);
+      columns += Character.getType(c) == Character.NON_SPACING_MARK ? 0 : 1;
+      i += Character.charCount(c);
     }
     return columns;
   }

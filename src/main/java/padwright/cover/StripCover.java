@@ -2,7 +2,9 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
@@ -28,6 +30,9 @@ final class StripCover {
   private final List<Vec2> cut;
   private final Skeleton skeleton;
   private final GussetSeams seams;
+
+  /** Where each section bends, worked out once for all sides that have it. */
+  private final Map<TautPath, List<Double>> bends = new IdentityHashMap<>();
 
   StripCover(List<Vec2> cut, Skeleton skeleton, GussetSeams seams) {
     this.cut = cut;
@@ -62,7 +67,8 @@ final class StripCover {
   private List<Double> levels(int index) {
     CornerFrame before = skeleton.frame(Math.floorMod(index - 1, skeleton.elements().size()));
     CornerFrame after = skeleton.frame(index);
-    List<Double> own = skeleton.path(index).breaks(WrapProof.PER_ARC);
+    List<Double> own =
+        bends.computeIfAbsent(skeleton.path(index), path -> path.breaks(WrapProof.PER_ARC));
     if ((before == null || before.even()) && (after == null || after.even())) {
       return own;
     }

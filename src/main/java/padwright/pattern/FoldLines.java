@@ -2,6 +2,7 @@ package padwright.pattern;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,8 +27,8 @@ final class FoldLines {
   private final List<Path> found = new ArrayList<>();
   private List<Vec2> within;
 
-  /** The outline moved in to a level, for all sides that have the section it belongs to. */
-  private final Map<Section, Map<Double, Optional<Path>>> inner = new HashMap<>();
+  /** The outline moved in to a level, for all sides that have the very section it belongs to. */
+  private final Map<Section, Map<Double, Optional<Path>>> inner = new IdentityHashMap<>();
 
   private FoldLines(PadShape shape, CoverPlan cover) {
     this.shape = shape;

@@ -1,7 +1,5 @@
 package padwright.shape;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -30,18 +28,10 @@ public record EdgeSections(Section usual, Map<String, Section> special) {
     return of(side).taut();
   }
 
-  /** The usual section and every other. */
-  public List<Section> each() {
-    List<Section> all = new ArrayList<>();
-    all.add(usual);
-    special.values().stream().distinct().forEach(all::add);
-    return all;
-  }
-
   /** How far in from the base outline the flat top begins, at most; 0 or less. */
   public double startX() {
-    double least = 0;
-    for (Section s : each()) {
+    double least = Math.min(0, usual.taut().startX());
+    for (Section s : special.values()) {
       least = Math.min(least, s.taut().startX());
     }
     return least;
@@ -49,8 +39,8 @@ public record EdgeSections(Section usual, Map<String, Section> special) {
 
   /** How far the built-up pad reaches beyond the base outline anywhere, without the covering. */
   public double greatestX() {
-    double most = 0;
-    for (Section s : each()) {
+    double most = usual.greatestX();
+    for (Section s : special.values()) {
       most = Math.max(most, s.greatestX());
     }
     return most;
