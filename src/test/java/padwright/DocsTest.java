@@ -104,8 +104,7 @@ class DocsTest {
             .toList();
     assertThat(lines)
         .containsExactly(
-            "mvn -q package -DskipTests && java -jar target/padwright.jar draft"
-                + " demo/reading-nook.json --out out",
+            "mvn -q package -DskipTests && target/padwright draft demo/reading-nook.json --out out",
             "mvn -B verify");
   }
 

@@ -70,8 +70,8 @@ final class Documents {
   private static Stream<String> calls(String line) {
     return Stream.of(line.split("&&"))
         .map(String::strip)
-        .filter(c -> c.startsWith("padwright ") || c.startsWith("java -jar target/padwright.jar "))
-        .map(c -> c.replaceFirst("^(java -jar target/padwright\\.jar|padwright) ", ""));
+        .filter(c -> c.startsWith("padwright ") || c.startsWith("target/padwright "))
+        .map(c -> c.replaceFirst("^(target/)?padwright ", ""));
   }
 
   private static List<String> words(String line) {

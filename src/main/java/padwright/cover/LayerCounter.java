@@ -1,11 +1,12 @@
 package padwright.cover;
 
+import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Bounds;
-import padwright.geometry.Polygons;
+import padwright.geometry.EdgeBands;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
@@ -14,7 +15,7 @@ import padwright.geometry.Vec2;
  * of the cut cover land there: of every strip's turn-under, and of the flaps folded at its corners.
  */
 public final class LayerCounter {
-  private final List<Vec2> cut;
+  private final EdgeBands cut;
   private final Skeleton skeleton;
   private final double furthest;
   // Asked for at every staple, so worked out once.
@@ -26,7 +27,7 @@ public final class LayerCounter {
 
   /** As for {@link WrapProof}: the trimmed cover, and the folds and sections of the solid. */
   public LayerCounter(List<Vec2> cut, Skeleton skeleton) {
-    this.cut = cut;
+    this.cut = new EdgeBands(cut);
     this.skeleton = skeleton;
     double most = 0;
     Bounds base = skeleton.outline().bounds();
@@ -57,6 +58,8 @@ public final class LayerCounter {
 
   /** Layers over a place of the back, given in the frame of the base seen from the face. */
   public int at(Vec2 place) {
+    // Gathered first and looked up after, so that the look-up stands at one place in the code.
+    List<Vec2> landing = new ArrayList<>();
     int layers = 0;
     for (int i = 0; i < skeleton.elements().size(); i++) {
       double dx = place.x() - middle[i].x();
@@ -66,9 +69,14 @@ public final class LayerCounter {
       }
       Element e = skeleton.elements().get(i);
       if (e instanceof Side side) {
-        layers += onSide(i, side, place);
+        layers += onSide(i, side, place, landing);
       } else if (e instanceof Sweep sweep) {
-        layers += onSweep(i, sweep, place);
+        layers += onSweep(i, sweep, place, landing);
+      }
+    }
+    for (Vec2 flat : landing) {
+      if (cut.contains(flat)) {
+        layers++;
       }
     }
     return layers;
@@ -82,7 +90,8 @@ public final class LayerCounter {
     return skeleton.path(i).backStart() + Math.max(0, in + backOut[i]);
   }
 
-  private int onSide(int i, Side side, Vec2 place) {
+  /** Adds the flat points that land there; returns the layers that lie there whatever the cut. */
+  private int onSide(int i, Side side, Vec2 place, List<Vec2> landing) {
     Vec2 v = place.minus(side.from());
     double t = v.dot(along[i]);
     double in = -v.dot(along[i].right());
@@ -95,20 +104,18 @@ public final class LayerCounter {
       return 0;
     }
     int n = skeleton.elements().size();
-    int layers = 0;
     double start = edge(Math.floorMod(i - 1, n), false, s);
     double end = edge(i, true, s);
     // Past the slit of a hollow corner the flat covering belongs to the other side.
-    if (t >= -start && t <= length[i] + end && ownSide(i, t, s) && covered(flat(i, side, t, s))) {
-      layers++;
+    if (t >= -start && t <= length[i] + end && ownSide(i, t, s)) {
+      landing.add(flat(i, side, t, s));
     }
-    return layers
-        + atCorner(i, true, t - length[i], s)
-        + atCorner(Math.floorMod(i - 1, n), false, -t, s);
+    return atCorner(i, true, t - length[i], s, landing)
+        + atCorner(Math.floorMod(i - 1, n), false, -t, s, landing);
   }
 
   /** What a corner's fold or gusset adds over the back of one of its sides. */
-  private int atCorner(int corner, boolean first, double past, double s) {
+  private int atCorner(int corner, boolean first, double past, double s, List<Vec2> landing) {
     Fold fold = skeleton.elements().get(corner).after();
     if (fold == Fold.NONE) {
       return 0;
@@ -119,7 +126,7 @@ public final class LayerCounter {
       double fromSlit = s * f.mitre() - past;
       return fromSlit >= 0 && fromSlit < 2 * Gusset.ALLOWANCE ? 2 : 0;
     }
-    return flaps(f, fold, first, past, s);
+    return flaps(f, fold, first, past, s, landing);
   }
 
   private boolean ownSide(int i, double t, double s) {
@@ -143,51 +150,43 @@ public final class LayerCounter {
         : skeleton.frame(corner).fold(first, s);
   }
 
-  private boolean covered(Vec2 flat) {
-    return Polygons.contains(cut, flat);
-  }
-
-  /** Layers of a corner's flaps over the back of one of its sides. */
-  private int flaps(CornerFrame f, Fold fold, boolean first, double past, double s) {
-    double fromFold = f.fold(first, s) - past;
+  /** The flat points of a corner's flaps over the back of one of its sides. */
+  private static int flaps(
+      CornerFrame f, Fold fold, boolean first, double past, double s, List<Vec2> landing) {
+    double onFold = f.fold(first, s);
+    double fromFold = onFold - past;
     if (fromFold < 0) {
       return 0;
     }
-    int layers = 0;
-    double mirrored = f.fold(first, s) + fromFold;
-    boolean gathered =
-        s - f.path(first).backStart() < CornerCut.JOINED && fromFold < CornerCut.JOINED;
+    double mirrored = onFold + fromFold;
     if (fold == Fold.DOUBLE) {
-      layers += doubled(f, first, mirrored, s);
-    } else if (fold.firstOver() == first) {
+      doubled(f, first, mirrored, s, landing);
+    } else if (fold.firstOver() == first && mirrored <= f.bisector(first, s)) {
       // Under the strip on top lie both halves of the surplus, as far as they were left.
-      boolean inSurplus = mirrored <= f.bisector(first, s);
-      if (inSurplus && covered(f.flat(first, mirrored, s))) {
-        layers++;
-      }
-      if (inSurplus && covered(f.acrossBisector(f.flat(first, mirrored, s)))) {
-        layers++;
-      }
+      Vec2 near = f.flat(first, mirrored, s);
+      landing.add(near);
+      landing.add(f.acrossBisector(near));
     }
     // Within the gather at the back corner two more layers are counted, as it does not lie flat.
-    return gathered && f.turn() > Math.PI / 8 && first ? layers + 2 : layers;
+    boolean gathered =
+        s - f.path(first).backStart() < CornerCut.JOINED && fromFold < CornerCut.JOINED;
+    return gathered && f.turn() > Math.PI / 8 && first ? 2 : 0;
   }
 
-  private int doubled(CornerFrame f, boolean first, double mirrored, double s) {
+  private static void doubled(
+      CornerFrame f, boolean first, double mirrored, double s, List<Vec2> landing) {
     FoldMap map = new FoldMap(f, Fold.DOUBLE);
-    int layers = 0;
     Vec2 near = f.flat(first, mirrored, s);
-    if (mirrored <= f.bisector(first, s) && !map.beyondCrease(first, near) && covered(near)) {
-      layers++;
+    if (map.beyondCrease(first, near)) {
+      return;
     }
-    Vec2 far = map.mirroredAboutCrease(first, near);
-    if (!map.beyondCrease(first, near) && covered(far)) {
-      layers++;
+    if (mirrored <= f.bisector(first, s)) {
+      landing.add(near);
     }
-    return layers;
+    landing.add(map.mirroredAboutCrease(first, near));
   }
 
-  private int onSweep(int i, Sweep sweep, Vec2 place) {
+  private int onSweep(int i, Sweep sweep, Vec2 place, List<Vec2> landing) {
     double in = -sweep.out(place);
     if (in < 0) {
       return 0;
@@ -198,23 +197,22 @@ public final class LayerCounter {
     }
     int layers = 0;
     double angle = sweep.angle(place);
-    if (sweep.into(angle) <= Math.abs(sweep.turn())
-        && sweep.radiusAt(s) > 0
-        && covered(sweep.flat(angle, s))) {
-      layers++;
+    if (sweep.into(angle) <= Math.abs(sweep.turn()) && sweep.radiusAt(s) > 0) {
+      landing.add(sweep.flat(angle, s));
     }
     // At a sharp end the corner lies as it does beside a side that touches the curve there.
     Vec2 past = place.minus(sweep.end());
     double toEnd = past.dot(sweep.directionAtEnd());
     if (sweep.after() != Fold.NONE && Math.abs(toEnd) < furthest) {
-      layers += atCorner(i, true, toEnd, level(i, past.dot(sweep.directionAtEnd().left())));
+      layers +=
+          atCorner(i, true, toEnd, level(i, past.dot(sweep.directionAtEnd().left())), landing);
     }
     Vec2 start = sweep.flat(sweep.fromAngle(), 0);
     double fromStart = place.minus(start).dot(sweep.directionAtStart());
     int before = Math.floorMod(i - 1, skeleton.elements().size());
     if (skeleton.elements().get(before).after() != Fold.NONE && Math.abs(fromStart) < furthest) {
       double deep = place.minus(start).dot(sweep.directionAtStart().left());
-      layers += atCorner(before, false, -fromStart, level(i, deep));
+      layers += atCorner(before, false, -fromStart, level(i, deep), landing);
     }
     return layers;
   }

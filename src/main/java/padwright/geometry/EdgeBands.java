@@ -3,14 +3,18 @@ package padwright.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A polygon's edges sorted into level bands, so that a place is tested against few of them. */
-final class EdgeBands {
+/**
+ * A polygon's edges sorted into level bands, so that a place is tested against few of them. Worth
+ * making where many places are asked for.
+ */
+public final class EdgeBands {
   private final List<Vec2> polygon;
   private final List<List<Integer>> bands = new ArrayList<>();
   private final Bounds box;
   private final double height;
 
-  EdgeBands(List<Vec2> polygon) {
+  /** The polygon closes itself: its first point is not repeated at the end. */
+  public EdgeBands(List<Vec2> polygon) {
     this.polygon = polygon;
     Bounds b = Bounds.of(polygon.get(0));
     for (Vec2 p : polygon) {
@@ -76,7 +80,7 @@ final class EdgeBands {
   }
 
   /** As {@link Polygons#contains}. */
-  boolean contains(Vec2 p) {
+  public boolean contains(Vec2 p) {
     if (outside(p, p)) {
       return false;
     }
