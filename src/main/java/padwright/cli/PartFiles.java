@@ -15,6 +15,7 @@ import padwright.export.PieceDrawing;
 import padwright.export.PieceFiles;
 import padwright.export.SectionDrawing;
 import padwright.export.SvgWriter;
+import padwright.export.WrapMap;
 import padwright.export.pdf.PartPdf;
 import padwright.export.pdf.PrintCorrection;
 import padwright.material.Paper;
@@ -24,7 +25,8 @@ import padwright.pattern.PatternSet;
 
 /**
  * The files of a job: for each part a folder named after its id, in it the PDF to print, one SVG a
- * piece, one more for the other hand where that differs, the section, and one a different corner.
+ * piece, one more for the other hand where that differs, the section, the map of the wrap proof,
+ * and one a different corner.
  */
 final class PartFiles {
   private static final String SVG = "svg";
@@ -61,7 +63,8 @@ final class PartFiles {
       }
     }
     svg(out, folder + names.unique("", "section", SVG), SectionDrawing.of(header, result));
-    count++;
+    svg(out, folder + names.unique("", "wrap-map", SVG), WrapMap.of(header, result));
+    count += 2;
     for (NamedDrawing corner : CornerDiagram.all(header, result)) {
       svg(out, folder + names.unique("", corner.name(), SVG), corner.drawing());
       count++;

@@ -11,8 +11,10 @@ final class SweepSheets {
   /** The sweep is cut into wedges no wider than this, radians, which are convex. */
   private static final double WEDGE = Math.PI / 3;
 
-  /** An edge of the cover is followed in steps of this length, mm: straight edges curve here. */
-  private static final double STEP = 3;
+  /**
+   * Straight edges curve here and back again: chords stay this near, mm, far under a line's width.
+   */
+  private static final double CHORD_ERROR = 0.02;
 
   private final List<Vec2> cut;
   private final double end;
@@ -32,16 +34,17 @@ final class SweepSheets {
       double a = turn * k / parts;
       double b = turn * (k + 1) / parts;
       List<Vec2> wedge = wedge(sweep, a, b, Math.min(low, end));
+      double step = Math.sqrt(8 * CHORD_ERROR * sweep.radius());
       List<Vec2> polar = new ArrayList<>();
       double middle = sweep.at((a + b) / 2);
-      for (Vec2 p : followed(wedge)) {
+      for (Vec2 p : followed(wedge, step)) {
         double d = Math.IEEEremainder(sweep.angle(p) - middle, 2 * Math.PI);
         polar.add(new Vec2((a + b) / 2 + (sweep.hollow() ? -d : d), sweep.out(p)));
       }
       polar = Polygons.below(polar, new Vec2(0, -1), -from);
       polar = Polygons.below(polar, new Vec2(0, 1), low);
       if (polar.size() >= 3) {
-        sheets.add(polar);
+        sheets.add(followedAcross(polar, step / sweep.radius()));
       }
     }
     return sheets;
@@ -62,12 +65,26 @@ final class SweepSheets {
             List.of(c.along(u, inner), c.along(u, far), c.along(v, far), c.along(v, inner))));
   }
 
-  private static List<Vec2> followed(List<Vec2> polygon) {
+  private static List<Vec2> followed(List<Vec2> polygon, double step) {
     List<Vec2> points = new ArrayList<>();
     for (int i = 0; i < polygon.size(); i++) {
       Vec2 p = polygon.get(i);
       Vec2 d = polygon.get((i + 1) % polygon.size()).minus(p);
-      int steps = Math.max(1, (int) Math.ceil(d.length() / STEP));
+      int steps = Math.max(1, (int) Math.ceil(d.length() / step));
+      for (int k = 0; k < steps; k++) {
+        points.add(p.along(d, (double) k / steps));
+      }
+    }
+    return points;
+  }
+
+  /** The same where only what runs across the angle curves. */
+  private static List<Vec2> followedAcross(List<Vec2> polar, double step) {
+    List<Vec2> points = new ArrayList<>();
+    for (int i = 0; i < polar.size(); i++) {
+      Vec2 p = polar.get(i);
+      Vec2 d = polar.get((i + 1) % polar.size()).minus(p);
+      int steps = Math.max(1, (int) Math.ceil(Math.abs(d.x()) / step));
       for (int k = 0; k < steps; k++) {
         points.add(p.along(d, (double) k / steps));
       }
