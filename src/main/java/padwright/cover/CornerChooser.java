@@ -2,6 +2,8 @@ package padwright.cover;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import padwright.design.WrappedPad.Kind;
 import padwright.design.WrappedPad.Side;
 import padwright.design.WrappedPad.Treatment;
@@ -39,7 +41,8 @@ final class CornerChooser {
   private final Side front;
   private final double leastWidth;
   private final boolean longPart;
-  private final TautPath path;
+  private final Function<CornerSite, TautPath> paths;
+  private final Predicate<CornerSite> uneven;
   private final HollowChooser hollows;
   private final double ease;
   private final OptionalDouble pleatDepth;
@@ -47,6 +50,8 @@ final class CornerChooser {
   /**
    * @param leastWidth of the base
    * @param longPart whether the base is longer than wide, so that it has ends
+   * @param paths the covering's way over the edge at a turning place
+   * @param uneven whether two different sections meet at a turning place
    * @param ease part of its length that the covering can be eased by
    */
   CornerChooser(
@@ -54,15 +59,17 @@ final class CornerChooser {
       Side front,
       double leastWidth,
       boolean longPart,
-      TautPath path,
+      Function<CornerSite, TautPath> paths,
+      Predicate<CornerSite> uneven,
       double ease,
       OptionalDouble pleatDepth) {
     this.kind = kind;
     this.front = front;
     this.leastWidth = leastWidth;
     this.longPart = longPart;
-    this.path = path;
-    this.hollows = new HollowChooser(path);
+    this.paths = paths;
+    this.uneven = uneven;
+    this.hollows = new HollowChooser(paths);
     this.ease = ease;
     this.pleatDepth = pleatDepth;
   }
@@ -84,15 +91,17 @@ final class CornerChooser {
    * or at the trim line.
    */
   double easeNeeded(CornerSite site, boolean wallOnly) {
+    TautPath path = paths.apply(site);
     return Math.max(easeAt(site, path.backStart()), wallOnly ? 0 : easeAt(site, path.developed()));
   }
 
   private double easeAt(CornerSite site, double s) {
-    double out = Math.max(-site.leastRadius(), path.out(s));
+    double out = Math.max(-site.leastRadius(), paths.apply(site).out(s));
     return (s - out) / (site.leastRadius() + s);
   }
 
   private CornerChoice sharp(CornerSite site, Treatment asked, String endSides) {
+    TautPath path = paths.apply(site);
     CornerRefusal refused = CornerRefusal.NONE;
     Treatment take = asked;
     if (asked == Treatment.EASED || asked == Treatment.PLEATS || asked == Treatment.NOTCHES) {
@@ -110,6 +119,12 @@ final class CornerChooser {
               "degrees");
       take = Treatment.SINGLE_PLEAT;
     }
+    if (take == Treatment.DOUBLE_PLEAT && uneven.test(site)) {
+      refused =
+          CornerRefusal.plain(
+              "a double pleat needs the same edge on both sides and here two different ones meet");
+      take = Treatment.SINGLE_PLEAT;
+    }
     String reason = "as named in the job";
     if (take == Treatment.AUTO) {
       if (leastWidth <= NARROW && longPart && !endSides.isEmpty()) {
@@ -121,6 +136,9 @@ final class CornerChooser {
       } else if (acute) {
         take = Treatment.SINGLE_PLEAT;
         reason = "the corner is sharper than square";
+      } else if (uneven.test(site)) {
+        take = Treatment.SINGLE_PLEAT;
+        reason = "two different edges meet there";
       } else if (kind == Kind.STOOL_TOP) {
         take = Treatment.DOUBLE_PLEAT;
         reason = "a stool's corners are seen from both walls";
@@ -256,7 +274,7 @@ final class CornerChooser {
   }
 
   private CornerChoice pleated(CornerSite site, String reason, CornerRefusal refused) {
-    double fullness = fullness(site, path.developed());
+    double fullness = fullness(site, paths.apply(site).developed());
     double ratio = Math.min(1, SAGITTA / site.mostRadius());
     int facets = (int) Math.ceil(site.turn() / (2 * Math.acos(1 - ratio)) - 1e-9);
     int deep = 1;
@@ -272,6 +290,7 @@ final class CornerChooser {
 
   /** The surplus of covering at a path length; round a corner the back cannot pass its centre. */
   double fullness(CornerSite site, double s) {
+    TautPath path = paths.apply(site);
     double out = site.sharp() ? path.out(s) : Math.max(-site.leastRadius(), path.out(s));
     return site.turn() * (s - out);
   }

@@ -5,52 +5,67 @@ import java.util.List;
 import padwright.cover.CornerPlan.Sense;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
-import padwright.shape.TautPath;
 
 /**
  * The lines on the flat cover along which a corner or a pleat is folded, in the order of folding.
  */
 final class CornerFolds {
+  /** A crease shorter than this, mm, cannot be folded. */
+  private static final double SHORTEST = 1;
+
   private CornerFolds() {}
 
   /**
    * @param stop how far a relief cut stops short of the fold; infinite where nothing is cut out
    */
-  static List<CornerPlan.Fold> of(CornerFrame f, Fold fold, TautPath path, double stop) {
+  static List<CornerPlan.Fold> of(CornerFrame f, Fold fold, double stop) {
     List<CornerPlan.Fold> folds = new ArrayList<>();
-    double edge = path.developed();
-    double tip = f.tipLevel(path);
     if (fold == Fold.DOUBLE) {
-      doubled(folds, f, path);
+      doubled(folds, f);
     } else {
-      double meet = Double.isInfinite(stop) ? edge : f.whereHalfSurplusIs(path, stop, edge);
-      add(folds, Sense.INWARD, Path.line(f.tip(path), f.flat(true, meet * f.mitre(), meet)));
+      if (!f.even()) {
+        Vec2 end = CornerCut.meeting(f, stop);
+        if (end.distance(f.tip()) > SHORTEST) {
+          add(folds, Sense.INWARD, Path.line(f.tip(), end));
+        }
+        return walls(folds, f, fold, stop);
+      }
+      double edge = f.pathBefore().developed();
+      double meet = Double.isInfinite(stop) ? edge : f.whereHalfSurplusIs(true, stop, edge);
+      add(folds, Sense.INWARD, Path.line(f.tip(), f.flat(true, f.bisector(true, meet), meet)));
     }
+    return walls(folds, f, fold, stop);
+  }
+
+  /** The two folds along the arris, one in each strip. */
+  private static List<CornerPlan.Fold> walls(
+      List<CornerPlan.Fold> folds, CornerFrame f, Fold fold, double stop) {
     for (boolean first : new boolean[] {true, false}) {
       // The strip on top is folded all the way; the one beneath only as far as it is joined.
       boolean onTop = fold != Fold.DOUBLE && fold.firstOver() == first;
+      double edge = f.path(first).developed();
       boolean square = f.turn() <= Math.PI / 2 + 1e-6;
       double to =
           Double.isInfinite(stop) || (onTop && square)
               ? edge
-              : Math.min(edge, path.backStart() + CornerCut.JOINED);
-      add(folds, Sense.OUTWARD, Path.polyline(f.foldLine(path, first, 0, tip, to)));
+              : Math.min(edge, f.path(first).backStart() + CornerCut.JOINED);
+      add(folds, Sense.OUTWARD, Path.polyline(f.foldLine(first, 0, f.tipLevel(first), to)));
     }
     return folds;
   }
 
   /** The bisector, which comes to lie on the arris, and a crease midway to each fold. */
-  private static void doubled(List<CornerPlan.Fold> folds, CornerFrame f, TautPath path) {
-    FoldMap map = new FoldMap(f, Fold.DOUBLE, path);
-    double back = path.backStart();
-    Vec2 tip = f.tip(path);
-    Vec2 end = f.flat(true, f.fold(path, back), back);
-    add(folds, Sense.OUTWARD, Path.line(tip, map.mirroredAboutCrease(true, end)));
+  private static void doubled(List<CornerPlan.Fold> folds, CornerFrame f) {
+    FoldMap map = new FoldMap(f, Fold.DOUBLE);
+    Vec2 tip = f.tip();
+    double end = f.pathBefore().backStart();
+    Vec2 corner = f.flat(true, f.fold(true, end), end);
+    add(folds, Sense.OUTWARD, Path.line(tip, map.mirroredAboutCrease(true, corner)));
     for (boolean first : new boolean[] {true, false}) {
       // The crease ends where its own mirror line, the back arris, crosses it.
       Vec2 crease = map.crease(first);
       Vec2 out = first ? f.before().right() : f.after().right();
-      double length = (back - f.tipLevel(path)) / crease.dot(out);
+      double length = (f.path(first).backStart() - f.tipLevel(first)) / crease.dot(out);
       add(folds, Sense.INWARD, Path.line(tip, tip.along(crease, length)));
     }
   }

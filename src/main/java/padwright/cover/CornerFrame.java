@@ -15,18 +15,57 @@ import padwright.shape.TautPath;
  * @param after the same along the side after it
  * @param turn angle between them, radians, over 0
  * @param mitre tan of half the turn: how far a mitre runs past the corner for each mm out
+ * @param pathBefore the covering's way over the edge of the side before the corner
+ * @param pathAfter the same over the side after it; both come from one height to one back
+ * @param shift how far past the corner the bisector of the surplus runs where it crosses the line
+ *     of the side before, 0 where both sides have one section; between two sections the halves are
+ *     no mirror images, and the flap has to give
  */
-public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, double mitre) {
+public record CornerFrame(
+    Vec2 apex,
+    Vec2 before,
+    Vec2 after,
+    double turn,
+    double mitre,
+    TautPath pathBefore,
+    TautPath pathAfter,
+    double shift) {
 
   /** A flap narrower than this, mm, lies inside the bend of the covering itself. */
   private static final double FLAP_BEGINS = 0.001;
 
+  /** Parts of a bend in which a fold that follows it is drawn. */
+  private static final int PER_ARC = 8;
+
   /** Halvings that bring a metre under 1e-10 mm: both hands of a part must agree to 1e-9. */
   private static final int BISECTIONS = 44;
 
-  static CornerFrame of(Vec2 apex, Vec2 before, Vec2 after) {
+  static CornerFrame of(
+      Vec2 apex, Vec2 before, Vec2 after, TautPath pathBefore, TautPath pathAfter) {
     double turn = Math.atan2(before.cross(after), before.dot(after));
-    return new CornerFrame(apex, before, after, turn, Math.tan(turn / 2));
+    double mitre = Math.tan(turn / 2);
+    double shift = 0;
+    if (pathBefore != pathAfter) {
+      // The surplus is halved between the folds of the two walls, where they run straight.
+      double first = meetPast(turn, pathBefore.wallOut(), pathAfter.wallOut());
+      double second = meetPast(turn, pathAfter.wallOut(), pathBefore.wallOut());
+      shift = (first - second) / 2;
+    }
+    return new CornerFrame(apex, before, after, turn, mitre, pathBefore, pathAfter, shift);
+  }
+
+  TautPath path(boolean first) {
+    return first ? pathBefore : pathAfter;
+  }
+
+  /** Whether both sides have the same section, so that all is alike on both. */
+  boolean even() {
+    return pathBefore == pathAfter;
+  }
+
+  /** How far past the corner, along a side so far out, the line of the other side is met. */
+  private static double meetPast(double turn, double own, double other) {
+    return (other - own * Math.cos(turn)) / Math.sin(turn);
   }
 
   /** A flat point seen from the side before (first) or after the corner. */
@@ -41,8 +80,7 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
     if (outBefore == outAfter) {
       return flat(true, outBefore * mitre, outBefore);
     }
-    double past = (outAfter - outBefore * Math.cos(turn)) / Math.sin(turn);
-    return flat(true, past, outBefore);
+    return flat(true, meetPast(turn, outBefore, outAfter), outBefore);
   }
 
   /** How far a flat point lies past the corner, seen from one of its sides. */
@@ -57,30 +95,77 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
   }
 
   /**
+   * Where the arris between the two walls runs at path length s of one side: as far past the corner
+   * as the other wall stands out at the same height.
+   */
+  double arris(boolean first, double s) {
+    TautPath own = path(first);
+    double out = own.out(s);
+    if (even()) {
+      return out * mitre;
+    }
+    TautPath other = path(!first);
+    if (s <= own.topEnd()) {
+      // On the flat top the sides part along a line to the corner where both begin to bend.
+      double from = meetPast(turn, own.startX(), other.startX());
+      double to = meetPast(turn, own.topEnd(), other.topEnd());
+      double flat = own.topEnd() - own.startX();
+      return flat <= 0 ? to : from + (to - from) * Math.max(0, s - own.startX()) / flat;
+    }
+    double level =
+        s >= own.backStart()
+            ? other.backStart() + s - own.backStart()
+            : other.levelAt(own.at(s).y());
+    return meetPast(turn, out, other.out(level));
+  }
+
+  /**
    * Where the covering is folded at path length s: on the arris of the wall, and straight on from
    * the wall's end over the back.
    */
-  double fold(TautPath path, double s) {
-    return (s >= path.wallEnd() ? path.wallOut() : path.out(s)) * mitre;
+  double fold(boolean first, double s) {
+    TautPath own = path(first);
+    if (even()) {
+      return (s >= own.wallEnd() ? own.wallOut() : own.out(s)) * mitre;
+    }
+    return s >= own.wallEnd()
+        ? meetPast(turn, own.wallOut(), path(!first).wallOut())
+        : arris(first, s);
+  }
+
+  /** How far past the corner the bisector of the surplus runs, seen from one side. */
+  double bisector(boolean first, double s) {
+    return s * mitre + (first ? shift : -shift);
+  }
+
+  /** The flat point as far on the other side of the surplus's bisector. */
+  Vec2 acrossBisector(Vec2 p) {
+    if (even()) {
+      return flat(false, past(true, p), out(true, p));
+    }
+    Vec2 on = flat(true, shift, 0);
+    Vec2 axis = before.right().plus(after.right()).unit();
+    Vec2 v = p.minus(on);
+    return on.plus(axis.times(2 * v.dot(axis)).minus(v));
   }
 
   /** Half the width of the fold's surplus at path length s: from the fold to the bisector. */
-  double halfSurplus(TautPath path, double s) {
-    return s * mitre - fold(path, s);
+  double halfSurplus(boolean first, double s) {
+    return bisector(first, s) - fold(first, s);
   }
 
   /**
    * The path length at which {@link #halfSurplus} reaches {@code width}; the end if it never does.
    */
-  double whereHalfSurplusIs(TautPath path, double width, double end) {
-    if (halfSurplus(path, end) <= width) {
+  double whereHalfSurplusIs(boolean first, double width, double end) {
+    if (halfSurplus(first, end) <= width) {
       return end;
     }
-    double low = path.startX();
+    double low = path(first).startX();
     double high = end;
     for (int i = 0; i < BISECTIONS; i++) {
       double mid = (low + high) / 2;
-      if (halfSurplus(path, mid) < width) {
+      if (halfSurplus(first, mid) < width) {
         low = mid;
       } else {
         high = mid;
@@ -90,11 +175,20 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
   }
 
   /** The fold moved {@code beyond} past itself, as flat points from one path length to another. */
-  List<Vec2> foldLine(TautPath path, boolean first, double beyond, double from, double to) {
+  List<Vec2> foldLine(boolean first, double beyond, double from, double to) {
     List<Vec2> points = new ArrayList<>();
+    for (double s : foldLevels(first, from, to)) {
+      points.add(flat(first, fold(first, s) + beyond, s));
+    }
+    return straightened(points);
+  }
+
+  /** Path lengths at which the fold may bend, from one to another. */
+  private List<Double> foldLevels(boolean first, double from, double to) {
+    TautPath path = path(first);
     List<Double> at = new ArrayList<>();
     at.add(from);
-    for (double s : path.breaks(8)) {
+    for (double s : bends(first)) {
       if (s > Math.min(from, to) + 1e-6 && s < Math.max(from, to) - 1e-6 && s <= path.wallEnd()) {
         at.add(s);
       }
@@ -105,26 +199,44 @@ public record CornerFrame(Vec2 apex, Vec2 before, Vec2 after, double turn, doubl
       at.sort(java.util.Comparator.naturalOrder());
     }
     at.add(to);
-    for (double s : at) {
-      points.add(flat(first, fold(path, s) + beyond, s));
+    return at;
+  }
+
+  /** Path lengths of one side at which either wall bends. */
+  List<Double> bends(boolean first) {
+    TautPath path = path(first);
+    List<Double> own = path.breaks(PER_ARC);
+    if (even()) {
+      return own;
     }
-    return straightened(points);
+    List<Double> all = new ArrayList<>(own);
+    for (double s : path(!first).breaks(PER_ARC)) {
+      double level = path.levelAt(path(!first).at(s).y());
+      if (all.stream().noneMatch(o -> Math.abs(o - level) < 1e-9)) {
+        all.add(level);
+      }
+    }
+    all.sort(null);
+    return all;
   }
 
   /** Path length at which the surplus begins to open. */
-  double tipLevel(TautPath path) {
-    return whereHalfSurplusIs(path, FLAP_BEGINS, path.backStart());
+  double tipLevel(boolean first) {
+    if (!even()) {
+      return path(first).topEnd();
+    }
+    return whereHalfSurplusIs(first, FLAP_BEGINS, path(first).backStart());
   }
 
   /** The tip of the folded flap: where the fold leaves the bisector. */
-  Vec2 tip(TautPath path) {
-    double level = tipLevel(path);
-    return flat(true, level * mitre, level);
+  Vec2 tip() {
+    double level = tipLevel(true);
+    return flat(true, even() ? bisector(true, level) : arris(true, level), level);
   }
 
   /** Length of the fold from the tip of the flap to the back. */
-  double arrisLength(TautPath path) {
-    List<Vec2> line = foldLine(path, true, 0, tipLevel(path), path.backStart());
+  double arrisLength() {
+    List<Vec2> line = foldLine(true, 0, tipLevel(true), pathBefore.backStart());
     double sum = 0;
     for (int i = 0; i + 1 < line.size(); i++) {
       sum += line.get(i).distance(line.get(i + 1));

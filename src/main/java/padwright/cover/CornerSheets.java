@@ -19,6 +19,9 @@ final class CornerSheets {
 
   private static final double LEAST_AREA = 1e-3;
 
+  /** Step in which a raw edge is walked along, mm, as in {@link WrapProof}. */
+  private static final double WALK = 2;
+
   private final CornerFrame f;
   private final Fold fold;
   private final TautPath path;
@@ -35,7 +38,7 @@ final class CornerSheets {
     this.path = path;
     wide = 2 * end * (1 + Math.abs(f.mitre()));
     // All that is folded lies past the corner on both sides; a fold may begin a little before it.
-    double least = Math.min(f.fold(path, path.startX()), f.fold(path, path.backStart())) - 1;
+    double least = Math.min(f.fold(true, path.startX()), f.fold(true, path.backStart())) - 1;
     List<Vec2> past = Polygons.below(cut, f.before().times(-1), -f.before().dot(f.apex()) - least);
     near = Polygons.below(past, f.after(), f.after().dot(f.apex()) - least);
   }
@@ -51,10 +54,10 @@ final class CornerSheets {
       return sheets;
     }
     if (fold == Fold.DOUBLE) {
-      FoldMap map = new FoldMap(f, fold, path);
+      FoldMap map = new FoldMap(f, fold);
       Vec2 crease = map.crease(first);
       Vec2 beyond = first ? crease.left() : crease.right();
-      double at = beyond.dot(f.tip(path));
+      double at = beyond.dot(f.tip());
       add(
           sheets,
           reflected(seen(first, Polygons.below(half(first, from, to), beyond, at)), from, to));
@@ -72,7 +75,7 @@ final class CornerSheets {
       return List.of();
     }
     double back = path.backStart();
-    double at = f.fold(path, back);
+    double at = f.fold(true, back);
     return List.of(
         new Sheet(
             List.of(
@@ -83,10 +86,37 @@ final class CornerSheets {
             2));
   }
 
+  /**
+   * The raw edge on a side's wall that lies nearest to the fold that hides it: x past the corner, y
+   * path length; null where none lies there.
+   */
+  Vec2 rawEdge(boolean first) {
+    Vec2 nearest = null;
+    double least = Double.POSITIVE_INFINITY;
+    FoldMap map = new FoldMap(f, fold, path);
+    for (int i = 0; i < near.size(); i++) {
+      Vec2 a = near.get(i);
+      Vec2 d = near.get((i + 1) % near.size()).minus(a);
+      int steps = Math.max(1, (int) Math.ceil(d.length() / WALK));
+      for (int k = 0; k <= steps; k++) {
+        Vec2 p = a.along(d, (double) k / steps);
+        for (boolean half : new boolean[] {true, false}) {
+          boolean lies = fold == Fold.DOUBLE ? half == first : fold.firstOver() == first;
+          if (lies && map.hiding(half, p) < least) {
+            least = map.hiding(half, p);
+            Vec2 landed = map.land(half, p);
+            nearest = new Vec2(f.fold(path, landed.y()) - landed.x(), landed.y());
+          }
+        }
+      }
+    }
+    return nearest;
+  }
+
   /** What the fold takes on in a band: the half of the surplus that belongs to a side. */
   private List<Vec2> half(boolean first, double from, double to) {
-    double a = f.fold(path, from);
-    double b = f.fold(path, to);
+    double a = f.fold(true, from);
+    double b = f.fold(true, to);
     return Polygons.inside(
         near,
         anticlockwise(
@@ -100,8 +130,8 @@ final class CornerSheets {
   /** The covering beyond a double pleat's crease, turned back about it. */
   private List<Vec2> far(
       boolean first, FoldMap map, Vec2 beyond, double at, double from, double to) {
-    double a = f.fold(path, from);
-    double b = f.fold(path, to);
+    double a = f.fold(true, from);
+    double b = f.fold(true, to);
     List<Vec2> band =
         List.of(
             f.flat(first, a, from),
@@ -122,8 +152,8 @@ final class CornerSheets {
 
   /** Folded over at the fold, which is followed by a chord in the band. */
   private List<Vec2> reflected(List<Vec2> flap, double from, double to) {
-    double a = f.fold(path, from);
-    double slope = (f.fold(path, to) - a) / (to - from);
+    double a = f.fold(true, from);
+    double slope = (f.fold(true, to) - a) / (to - from);
     return flap.stream()
         .map(p -> new Vec2(2 * (a + slope * (p.y() - from)) - p.x(), p.y()))
         .toList();

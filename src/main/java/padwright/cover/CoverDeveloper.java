@@ -12,6 +12,7 @@ import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.EdgeEnds;
+import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
 import padwright.shape.PadShape;
 import padwright.shape.TautPath;
@@ -28,7 +29,7 @@ public final class CoverDeveloper {
   private static final double CLIP_CHORD = 0.1;
 
   private final PadShape shape;
-  private final TautPath path;
+  private final EdgeSections sections;
   private final EdgeEnds ends;
   private final boolean convex;
   private final Path outline;
@@ -54,13 +55,13 @@ public final class CoverDeveloper {
       double reliefStop,
       OptionalDouble pleatDepth) {
     this.shape = shape;
-    this.path = shape.section().taut();
+    this.sections = shape.sections();
     this.reliefStop = reliefStop;
     convex = Offset.convex(shape.outline());
     Outlines.Named named =
         convex
             ? new Outlines.Named(shape.outline(), shape.sideNames())
-            : HollowCorners.sharpened(shape.outline(), shape.sideNames(), path.developed());
+            : HollowCorners.sharpened(shape.outline(), shape.sideNames(), sections);
     outline = named.path();
     names = named.names();
     ends = shape.ends();
@@ -73,7 +74,14 @@ public final class CoverDeveloper {
     double width = shape.width();
     chooser =
         new CornerChooser(
-            kind, front, Math.min(length, width), length != width, path, ease, pleatDepth);
+            kind,
+            front,
+            Math.min(length, width),
+            length != width,
+            this::path,
+            this::uneven,
+            ease,
+            pleatDepth);
     String endSides = length > width ? "left right" : length < width ? "front back" : "";
     choices = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
@@ -87,8 +95,23 @@ public final class CoverDeveloper {
                   Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", CornerRefusal.NONE)
               : chooser.choose(sites.get(i), asked, endSides));
     }
-    skeleton = new SkeletonBuilder(outline, names, sites, choices, front).build();
-    cutLine = new CutLine(named, sites, choices, chooser, path, ends, reliefStop);
+    skeleton = new SkeletonBuilder(outline, names, sites, choices, front, sections).build();
+    cutLine = new CutLine(named, sites, choices, chooser, sections, ends, reliefStop);
+  }
+
+  /** The section at a turning place: of two that meet in a sharp corner that with more to fold. */
+  private TautPath path(CornerSite site) {
+    TautPath own = sections.path(names.get(site.first()));
+    if (!site.sharp()) {
+      return own;
+    }
+    TautPath next = sections.path(names.get((site.first() + 1) % names.size()));
+    return next.surplus(next.backStart()) > own.surplus(own.backStart()) ? next : own;
+  }
+
+  private boolean uneven(CornerSite site) {
+    int next = (site.first() + 1) % names.size();
+    return site.sharp() && sections.of(names.get(site.first())) != sections.of(names.get(next));
   }
 
   /** Whether a rounding belongs to a side that is not covered. */
@@ -128,13 +151,12 @@ public final class CoverDeveloper {
 
   /** The whole plan, its cut line the grip beyond its trim line. */
   public CoverPlan plan(double grip) {
-    double d = path.developed();
     int n = shape.outline().segments().size();
     List<Double> perSide = new ArrayList<>();
     List<Double> turnUnder = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       EdgeEnds.EdgeEnd end = ends.of(shape.sideNames().get(i));
-      perSide.add(end.level(path));
+      perSide.add(end.level(sections.path(shape.sideNames().get(i))));
       turnUnder.add(end.turnUnder());
     }
     List<CornerPlan> corners = new ArrayList<>();
@@ -155,12 +177,12 @@ public final class CoverDeveloper {
     for (int i = 0; i < skeleton.elements().size() && !overlaps; i++) {
       Skeleton.Element e = skeleton.elements().get(i);
       if (e.after() == Fold.GUSSET) {
-        gussets.add(Gusset.of(sites.get(e.corner()).name(), skeleton.frame(i), path, grip));
+        gussets.add(Gusset.of(sites.get(e.corner()).name(), skeleton.frame(i), grip));
       }
     }
     for (int i = 0; i < sites.size() && !overlaps; i++) {
       if (choices.get(i).treatment() == Treatment.CLIPS) {
-        clips(clips, i, d + grip, cut.flattened(CLIP_CHORD));
+        clips(clips, i, path(sites.get(i)).developed() + grip, cut.flattened(CLIP_CHORD));
       }
     }
     return new CoverPlan(
@@ -186,6 +208,7 @@ public final class CoverDeveloper {
   private void clips(List<Path> clips, int site, double edge, List<Vec2> cut) {
     CornerSite s = sites.get(site);
     int n = outline.segments().size();
+    TautPath path = path(s);
     double arris = path.backStart();
     if (s.sharp()) {
       CornerFrame f = frame(site);
@@ -226,6 +249,7 @@ public final class CoverDeveloper {
 
   private CornerPlan corner(int i) {
     CornerSite site = sites.get(i);
+    TautPath path = path(site);
     CornerChoice choice = choices.get(i);
     int layers = 1;
     int first = 1;
@@ -269,17 +293,20 @@ public final class CoverDeveloper {
         ease,
         first,
         second,
-        site.sharp() && !site.hollow() ? FlapStrain.of(frame(i), path) : 0,
+        site.sharp() && !site.hollow() ? FlapStrain.of(frame(i)) : 0,
         stretch);
   }
 
   private CornerFrame frame(int site) {
     List<Segment> segments = outline.segments();
     int i = sites.get(site).first();
+    int next = (i + 1) % segments.size();
     return CornerFrame.of(
         segments.get(i).end(),
         segments.get(i).directionAt(1),
-        segments.get((i + 1) % segments.size()).directionAt(0));
+        segments.get(next).directionAt(0),
+        sections.path(names.get(i)),
+        sections.path(names.get(next)));
   }
 
   /** The fold lines of one corner on the flat, in the order they are folded. */
@@ -292,7 +319,6 @@ public final class CoverDeveloper {
             CornerFolds.of(
                 skeleton.frame(i),
                 e.after(),
-                path,
                 sites.get(site).sharp() ? reliefStop : Double.POSITIVE_INFINITY));
       }
     }

@@ -35,7 +35,7 @@ public record CoverPlan(
         perSide,
         turnUnder,
         corners,
-        new Skeleton(List.of()),
+        new Skeleton(List.of(), (padwright.shape.TautPath) null),
         List.of(),
         List.of(),
         false);

@@ -8,6 +8,7 @@ import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.EdgeEnds;
+import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
 import padwright.shape.TautPath;
 
@@ -24,7 +25,7 @@ final class CutLine {
   private final List<CornerSite> sites;
   private final List<CornerChoice> choices;
   private final CornerChooser chooser;
-  private final TautPath path;
+  private final EdgeSections sections;
   private final EdgeEnds ends;
   private final double reliefStop;
 
@@ -37,7 +38,7 @@ final class CutLine {
       List<CornerSite> sites,
       List<CornerChoice> choices,
       CornerChooser chooser,
-      TautPath path,
+      EdgeSections sections,
       EdgeEnds ends,
       double reliefStop) {
     this.outline = outline.path();
@@ -45,15 +46,19 @@ final class CutLine {
     this.sites = sites;
     this.choices = choices;
     this.chooser = chooser;
-    this.path = path;
+    this.sections = sections;
     this.ends = ends;
     this.reliefStop = reliefStop;
+  }
+
+  private TautPath path(int segment) {
+    return sections.path(names.get(segment));
   }
 
   /** Path length of the trim line along a segment, and of the cut line with the grip. */
   double edge(int i, double grip) {
     EdgeEnds.EdgeEnd end = ends.of(names.get(i));
-    return end.level(path) + (end.turned() ? grip : 0);
+    return end.level(path(i)) + (end.turned() ? grip : 0);
   }
 
   /** The closed trim line, or the cut line the grip beyond it, with its relief cuts. */
@@ -175,13 +180,14 @@ final class CutLine {
     if (Math.abs(turn) <= Offset.SMOOTH) {
       return step(s.end(), u, v, before, after);
     }
-    CornerFrame f = CornerFrame.of(s.end(), u, v);
+    CornerFrame f =
+        CornerFrame.of(s.end(), u, v, path(i), path((i + 1) % outline.segments().size()));
     if (turn < 0) {
       return hollowJoint(s, next, f, before, after);
     }
     for (int k = 0; k < sites.size(); k++) {
       if (sites.get(k).sharp() && sites.get(k).first() == i) {
-        return CornerCut.line(f, choices.get(k).fold(), path, reliefStop, before, after);
+        return CornerCut.line(f, choices.get(k).fold(), reliefStop, before, after);
       }
     }
     return turn < CornerSite.CORNER && before != after
@@ -244,6 +250,7 @@ final class CutLine {
     for (int k = 0; k < s.arcs(); k++) {
       arcs.add(outline.segments().get((s.first() + k) % n));
     }
+    TautPath path = path(s.first());
     double tip = path.backStart() + CornerCut.JOINED;
     double d = path.developed();
     // All that the notches take at the trim line: what lies on the back.

@@ -30,20 +30,16 @@ public final class FacetMaker {
 
   private final List<Vec2> cut;
   private final Skeleton skeleton;
-  private final TautPath path;
-  private final double end;
   private final List<Facet> facets = new ArrayList<>();
 
-  private FacetMaker(List<Vec2> cut, Skeleton skeleton, TautPath path) {
+  private FacetMaker(List<Vec2> cut, Skeleton skeleton) {
     this.cut = cut;
     this.skeleton = skeleton;
-    this.path = path;
-    this.end = path.developed() + 1;
   }
 
   /** The facets of a cover at its trim line, stretch allowance undone. */
-  public static List<Facet> of(List<Vec2> cut, Skeleton skeleton, TautPath path) {
-    FacetMaker maker = new FacetMaker(cut, skeleton, path);
+  public static List<Facet> of(List<Vec2> cut, Skeleton skeleton) {
+    FacetMaker maker = new FacetMaker(cut, skeleton);
     maker.face();
     for (int i = 0; i < skeleton.elements().size(); i++) {
       Element e = skeleton.elements().get(i);
@@ -58,8 +54,10 @@ public final class FacetMaker {
 
   private void face() {
     List<Vec2> outline =
-        Offset.by(skeleton.outline(), path.startX()).map(p -> p.flattened(0.01)).orElse(List.of());
-    double z = path.neutral().start().y();
+        Offset.by(skeleton.outline(), skeleton.startX())
+            .map(p -> p.flattened(0.01))
+            .orElse(List.of());
+    double z = skeleton.path(0).neutral().start().y();
     Frame frame = new Frame(Vec2.ZERO, new Vec2(1, 0), new Vec2(0, 1));
     add(
         "face",
@@ -69,15 +67,16 @@ public final class FacetMaker {
         Sense.OUTWARD);
   }
 
-  private double fold(int i, double s) {
+  private double fold(int i, boolean first, double s) {
     int k = Math.floorMod(i, skeleton.elements().size());
-    return skeleton.elements().get(k).after() == Fold.NONE ? 0 : skeleton.frame(k).fold(path, s);
+    return skeleton.elements().get(k).after() == Fold.NONE ? 0 : skeleton.frame(k).fold(first, s);
   }
 
   /** A piece of the section between two path lengths. */
   private record Band(Segment piece, double from, double to, double pieceStart, String name) {}
 
-  private List<Band> bands() {
+  private static List<Band> bands(TautPath path) {
+    double end = end(path);
     List<Band> bands = new ArrayList<>();
     double s = path.startX();
     List<Segment> pieces = path.neutral().segments();
@@ -99,6 +98,11 @@ public final class FacetMaker {
     return bands;
   }
 
+  /** A little past the trim line. */
+  private static double end(TautPath path) {
+    return path.developed() + 1;
+  }
+
   private static boolean flat(Segment piece) {
     return Math.abs(piece.directionAt(0).y()) < 1e-9;
   }
@@ -109,17 +113,17 @@ public final class FacetMaker {
             || side.after() == Fold.DOUBLE
             || skeleton.previous(i).after() == Fold.SINGLE_SECOND_OVER
             || skeleton.previous(i).after() == Fold.DOUBLE;
-    for (Band band : bands()) {
-      double width = side.length() + fold(i - 1, band.from) + fold(i, band.from);
+    for (Band band : bands(skeleton.path(i))) {
+      double width = side.length() + fold(i - 1, false, band.from) + fold(i, true, band.from);
       if (width < 0) {
         // Over an edge shaped deeper than a corner's rounding the facet has not begun yet.
         continue;
       }
       List<Vec2> region = new ArrayList<>();
-      region.add(side.flat(-fold(i - 1, band.from), band.from));
-      region.add(side.flat(-fold(i - 1, band.to), band.to));
-      region.add(side.flat(side.length() + fold(i, band.to), band.to));
-      region.add(side.flat(side.length() + fold(i, band.from), band.from));
+      region.add(side.flat(-fold(i - 1, false, band.from), band.from));
+      region.add(side.flat(-fold(i - 1, false, band.to), band.to));
+      region.add(side.flat(side.length() + fold(i, true, band.to), band.to));
+      region.add(side.flat(side.length() + fold(i, true, band.from), band.from));
       List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
       Frame frame = new Frame(side.flat(0, band.pieceStart), side.along(), side.along().right());
       add(
@@ -128,10 +132,8 @@ public final class FacetMaker {
           surface(side, band, frame, true),
           over ? 3 : 1,
           Sense.OUTWARD);
-      if (side.after() != Fold.NONE && side.after() != Fold.GUSSET) {
-        flaps(i, side, band);
-      }
     }
+    flaps(i, side);
   }
 
   private static List<Vec2> anticlockwise(List<Vec2> polygon) {
@@ -176,47 +178,59 @@ public final class FacetMaker {
     return new Vec3(p.x(), p.y(), xz.y());
   }
 
-  /** The two halves of a corner's surplus, each within one band of the section. */
-  private void flaps(int i, Side side, Band band) {
+  /** The two halves of a corner's surplus, each within the bands of its own side's section. */
+  private void flaps(int i, Side side) {
+    if (side.after() == Fold.NONE || side.after() == Fold.GUSSET) {
+      return;
+    }
     CornerFrame f = skeleton.frame(i);
     Element after = skeleton.next(i);
     Side next = after instanceof Sweep sweep ? SweepFacets.tangentAtStart(sweep) : (Side) after;
-    boolean exact = exact(f, side.after(), band);
     for (boolean first : new boolean[] {true, false}) {
-      List<Vec2> region = new ArrayList<>();
-      region.add(f.flat(first, f.fold(path, band.from), band.from));
-      region.add(
-          f.flat(first, Math.max(f.fold(path, band.from), band.from * f.mitre()), band.from));
-      region.add(f.flat(first, Math.max(f.fold(path, band.to), band.to * f.mitre()), band.to));
-      region.add(f.flat(first, f.fold(path, band.to), band.to));
-      List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
-      String name = side.name() + " to " + next.name() + " flap " + band.name;
-      Side own = first ? side : next;
-      if (side.after() == Fold.DOUBLE) {
-        doubled(f, first, own, band, polygon, name, exact);
-        continue;
+      for (Band band : bands(f.path(first))) {
+        flap(f, side, next, first, band);
       }
-      boolean onTop = side.after().firstOver() == first;
-      Side over = side.after().firstOver() ? side : next;
-      add(
-          name,
-          polygon,
-          beside(f, first, side.after().firstOver(), over, band, exact),
-          onTop ? 2 : 1,
-          onTop ? Sense.INWARD : Sense.OUTWARD);
     }
+  }
+
+  private void flap(CornerFrame f, Side side, Side next, boolean first, Band band) {
+    double from = f.fold(first, band.from);
+    double to = f.fold(first, band.to);
+    List<Vec2> region = new ArrayList<>();
+    region.add(f.flat(first, from, band.from));
+    region.add(f.flat(first, Math.max(from, f.bisector(first, band.from)), band.from));
+    region.add(f.flat(first, Math.max(to, f.bisector(first, band.to)), band.to));
+    region.add(f.flat(first, to, band.to));
+    List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
+    String name = side.name() + " to " + next.name() + " flap " + band.name;
+    boolean exact = exact(f, first, side.after(), band);
+    Side own = first ? side : next;
+    if (side.after() == Fold.DOUBLE) {
+      doubled(f, first, own, band, polygon, name, exact);
+      return;
+    }
+    boolean firstOver = side.after().firstOver();
+    boolean onTop = firstOver == first;
+    add(
+        name,
+        polygon,
+        beside(f, first, firstOver, firstOver ? side : next, band, exact),
+        onTop ? 2 : 1,
+        onTop ? Sense.INWARD : Sense.OUTWARD);
   }
 
   /**
    * Whether a flap keeps its lengths in a band: where its fold is straight, and not on the back,
    * where the two sides of the surplus would have to be in two places and are gathered. A double
-   * pleat's halves meet on the arris only where the whole wall is upright.
+   * pleat's halves meet on the arris only where the whole wall is upright. Between two sections the
+   * halves are no mirror images.
    */
-  private boolean exact(CornerFrame f, Fold fold, Band band) {
-    boolean straight = Math.abs(f.fold(path, band.from) - f.fold(path, band.to)) < 1e-9;
+  private static boolean exact(CornerFrame f, boolean first, Fold fold, Band band) {
+    TautPath path = f.path(first);
+    boolean straight = Math.abs(f.fold(first, band.from) - f.fold(first, band.to)) < 1e-9;
     boolean onWall = band.from < path.backStart() - 1e-9;
-    double lean = Math.abs(f.fold(path, f.tipLevel(path)) - f.fold(path, path.wallEnd()));
-    return straight && onWall && (fold != Fold.DOUBLE || lean < UPRIGHT);
+    double lean = Math.abs(f.fold(first, f.tipLevel(first)) - f.fold(first, path.wallEnd()));
+    return f.even() && straight && onWall && (fold != Fold.DOUBLE || lean < UPRIGHT);
   }
 
   /**
@@ -228,14 +242,14 @@ public final class FacetMaker {
   private Facet.Surface beside(
       CornerFrame f, boolean first, boolean atEnd, Side wall, Band band, boolean exact) {
     Frame frame = besideFrame(f, first, atEnd, band);
-    double start = f.fold(path, band.from) - slope(f, band) * (band.from - band.pieceStart);
+    double start = f.fold(first, band.from) - slope(f, first, band) * (band.from - band.pieceStart);
     double corner = atEnd ? wall.length() + start : -start;
     return shifted(surface(wall, band, frame, exact), wall, corner);
   }
 
   private Frame besideFrame(CornerFrame f, boolean first, boolean atEnd, Band band) {
-    double slope = slope(f, band);
-    double start = f.fold(path, band.from) - slope * (band.from - band.pieceStart);
+    double slope = slope(f, first, band);
+    double start = f.fold(first, band.from) - slope * (band.from - band.pieceStart);
     Vec2 past = first ? f.before() : f.after().times(-1);
     Vec2 out = first ? f.before().right() : f.after().right();
     Vec2 along = past.plus(out.times(-2 * slope));
@@ -243,8 +257,8 @@ public final class FacetMaker {
   }
 
   /** How far the fold runs past the corner for each mm of path. */
-  private double slope(CornerFrame f, Band band) {
-    return (f.fold(path, band.to) - f.fold(path, band.from)) / (band.to - band.from);
+  private static double slope(CornerFrame f, boolean first, Band band) {
+    return (f.fold(first, band.to) - f.fold(first, band.from)) / (band.to - band.from);
   }
 
   /** The same surface with its a axis starting so far along the side. */
@@ -266,9 +280,9 @@ public final class FacetMaker {
       List<Vec2> polygon,
       String name,
       boolean exact) {
-    FoldMap map = new FoldMap(f, Fold.DOUBLE, path);
+    FoldMap map = new FoldMap(f, Fold.DOUBLE);
     Vec2 crease = map.crease(first);
-    Vec2 tip = f.tip(path);
+    Vec2 tip = f.tip();
     // Between fold and crease: turned once.
     Vec2 side = first ? crease.right() : crease.left();
     List<Vec2> near = Polygons.below(polygon, side.times(-1), side.times(-1).dot(tip));
@@ -277,9 +291,9 @@ public final class FacetMaker {
     double corner =
         first
             ? own.length()
-                + f.fold(path, band.from)
-                - slope(f, band) * (band.from - band.pieceStart)
-            : -f.fold(path, band.from) + slope(f, band) * (band.from - band.pieceStart);
+                + f.fold(first, band.from)
+                - slope(f, first, band) * (band.from - band.pieceStart)
+            : -f.fold(first, band.from) + slope(f, first, band) * (band.from - band.pieceStart);
     // Between crease and bisector: turned back about the crease as well, to where this band is.
     List<Vec2> far = turnedBack(f, first, band, map, side, tip);
     Frame twice =
@@ -298,7 +312,7 @@ public final class FacetMaker {
   /** The cover between crease and bisector that, turned back about the crease, lies in a band. */
   private List<Vec2> turnedBack(
       CornerFrame f, boolean first, Band band, FoldMap map, Vec2 side, Vec2 tip) {
-    double wide = 2 * end * (1 + f.mitre());
+    double wide = 2 * end(f.path(first)) * (1 + f.mitre());
     List<Vec2> whole =
         List.of(
             f.flat(first, -wide, band.from),
@@ -320,19 +334,17 @@ public final class FacetMaker {
   }
 
   private void sweep(int i, Sweep sweep) {
-    for (Band band : bands()) {
+    for (Band band : bands(skeleton.path(i))) {
       for (List<Vec2> region : SweepFacets.regions(sweep, band.from, band.to)) {
         add(
             sweep.name() + " " + band.name,
             ownSide(i, Polygons.inside(cut, anticlockwise(region))),
-            new Facet.Eased(sweep.centre(), sweep.radius(), sweep.hollow(), path),
+            new Facet.Eased(sweep.centre(), sweep.radius(), sweep.hollow(), skeleton.path(i)),
             1,
             Sense.OUTWARD);
       }
-      if (sweep.after() != Fold.NONE && sweep.after() != Fold.GUSSET) {
-        flaps(i, SweepFacets.tangent(sweep), band);
-      }
     }
+    flaps(i, SweepFacets.tangent(sweep));
   }
 
   /** What of a strip lies on its own side of the slits beside it. */

@@ -3,7 +3,6 @@ package padwright.cover;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.geometry.Vec2;
-import padwright.shape.TautPath;
 
 /**
  * The strain of the flap that a corner's fold hides. Where the fold is straight the flap is
@@ -19,8 +18,23 @@ final class FlapStrain {
 
   private record Bend(double at, double turn, double width) {}
 
-  static double of(CornerFrame f, TautPath path) {
-    List<Bend> bends = bends(f, path);
+  static double of(CornerFrame f) {
+    return f.even()
+        ? of(bends(f, true))
+        : Math.max(uneven(f), Math.max(of(bends(f, true)), of(bends(f, false))));
+  }
+
+  /**
+   * Between two sections the two halves of the flap are unlike: by the time they come to the back
+   * one is longer from the bisector's start than the other, and that is gathered along the flap.
+   */
+  private static double uneven(CornerFrame f) {
+    double first = f.halfSurplus(true, f.pathBefore().backStart());
+    double second = f.halfSurplus(false, f.pathAfter().backStart());
+    return Math.abs(first - second) / Math.max(NARROWEST, Math.max(first, second));
+  }
+
+  private static double of(List<Bend> bends) {
     double worst = 0;
     for (Bend b : bends) {
       double sum = 0;
@@ -34,17 +48,17 @@ final class FlapStrain {
     return Math.min(1, worst);
   }
 
-  private static List<Bend> bends(CornerFrame f, TautPath path) {
+  private static List<Bend> bends(CornerFrame f, boolean first) {
     List<Bend> bends = new ArrayList<>();
     Vec2 last = null;
     Vec2 lastDirection = null;
     double run = 0;
     double lastWidth = 0;
-    for (double s : path.breaks(8)) {
-      if (s > path.wallEnd() + 1e-9) {
+    for (double s : f.bends(first)) {
+      if (s > f.path(first).wallEnd() + 1e-9) {
         break;
       }
-      Vec2 p = f.flat(true, f.fold(path, s), s);
+      Vec2 p = f.flat(first, f.fold(first, s), s);
       if (last != null && p.distance(last) > 1e-9) {
         Vec2 direction = p.minus(last).unit();
         if (lastDirection != null && lastWidth > NARROWEST) {
@@ -56,7 +70,7 @@ final class FlapStrain {
         lastDirection = direction;
       }
       last = p;
-      lastWidth = f.halfSurplus(path, s);
+      lastWidth = f.halfSurplus(first, s);
     }
     return bends;
   }

@@ -21,18 +21,38 @@ final class FoldMap {
 
   private final CornerFrame frame;
   private final Fold fold;
-  private final TautPath path;
+  private final boolean turnedBefore;
+  private final boolean turnedAfter;
   private final Vec2 tip;
-  private final double halfAngle;
+  private final double halfAngleFirst;
+  private final double halfAngleSecond;
 
-  FoldMap(CornerFrame frame, Fold fold, TautPath path) {
+  /** Both strips are turned under. */
+  FoldMap(CornerFrame frame, Fold fold) {
+    this(frame, fold, true, true);
+  }
+
+  /**
+   * @param turnedBefore whether the strip before the corner is turned under; else it is glued and
+   *     ends where its wall does, in sight and meant to be
+   * @param turnedAfter the same of the strip after it
+   */
+  FoldMap(CornerFrame frame, Fold fold, boolean turnedBefore, boolean turnedAfter) {
+    this.turnedBefore = turnedBefore;
+    this.turnedAfter = turnedAfter;
     this.frame = frame;
     this.fold = fold;
-    this.path = path;
-    tip = frame.tip(path);
+    tip = frame.tip();
+    halfAngleFirst = halfAngle(true);
+    halfAngleSecond = frame.even() ? halfAngleFirst : halfAngle(false);
+  }
+
+  /** Between the bisector and the fold of one side. */
+  private double halfAngle(boolean first) {
     Vec2 axis = frame.before().right().plus(frame.after().right()).unit();
-    Vec2 end = frame.flat(true, frame.fold(path, path.backStart()), path.backStart());
-    halfAngle = Math.acos(Math.max(-1, Math.min(1, axis.dot(end.minus(tip).unit()))));
+    double back = frame.path(first).backStart();
+    Vec2 end = frame.flat(first, frame.fold(first, back), back);
+    return Math.acos(Math.max(-1, Math.min(1, axis.dot(end.minus(tip).unit()))));
   }
 
   /**
@@ -42,9 +62,9 @@ final class FoldMap {
   Vec2 land(boolean first, Vec2 p) {
     double s = frame.out(first, p);
     double past = frame.past(first, p);
-    double beyond = past - frame.fold(path, s);
-    double toBisector = s * frame.mitre() - past;
-    if (beyond < -ON_THE_LINE || toBisector < -ON_THE_LINE || s < path.startX()) {
+    double beyond = past - frame.fold(first, s);
+    double toBisector = frame.bisector(first, s) - past;
+    if (beyond < -ON_THE_LINE || toBisector < -ON_THE_LINE || s < frame.path(first).startX()) {
       return null;
     }
     if (fold != Fold.DOUBLE) {
@@ -52,7 +72,7 @@ final class FoldMap {
     }
     Vec2 q = creased(first, p);
     double level = frame.out(first, q);
-    return new Vec2(Math.max(0, frame.past(first, q) - frame.fold(path, level)), level);
+    return new Vec2(Math.max(0, frame.past(first, q) - frame.fold(first, level)), level);
   }
 
   /** A point between crease and bisector is turned back about the crease. */
@@ -63,7 +83,7 @@ final class FoldMap {
   /** The crease lies midway between fold and bisector; the first side's lies clockwise. */
   Vec2 crease(boolean first) {
     Vec2 axis = frame.before().right().plus(frame.after().right()).unit();
-    return axis.rotated(first ? -halfAngle / 2 : halfAngle / 2);
+    return axis.rotated(first ? -halfAngleFirst / 2 : halfAngleSecond / 2);
   }
 
   boolean beyondCrease(boolean first, Vec2 p) {
@@ -80,7 +100,11 @@ final class FoldMap {
   /**
    * Where a wall ends for the eye: the last of the bend round the back arris shows as the arris.
    */
-  private double wallsEnd() {
+  private double wallsEnd(boolean first) {
+    TautPath path = frame.path(first);
+    if (!(first ? turnedBefore : turnedAfter)) {
+      return path.wallEnd() - ROUNDING;
+    }
     return path.backStart()
         - Math.max(ROUNDING, Math.min(ARRIS, path.backStart() - path.wallEnd()));
   }
@@ -91,7 +115,7 @@ final class FoldMap {
    */
   double hiding(boolean first, Vec2 p) {
     Vec2 landed = land(first, p);
-    if (landed == null || landed.y() >= wallsEnd()) {
+    if (landed == null || landed.y() >= wallsEnd(first)) {
       return Double.POSITIVE_INFINITY;
     }
     return landed.x();

@@ -13,6 +13,8 @@ import padwright.shape.TautPath;
  * straight from the tip of the slit, and takes its allowance out of the covering: nothing at the
  * tip, {@link #ALLOWANCE} at the trim line.
  *
+ * <p>Both walls beside it have one section; where the job asks for two the part is stopped.
+ *
  * <p>Its own frame: x across, 0 on the arris; y up, 0 at the tip and negative below it. Seen from
  * the outside.
  *
@@ -58,20 +60,21 @@ public record Gusset(
   }
 
   /** How far the covering falls short of the arris on each wall at a path length. */
-  private static double lack(CornerFrame f, TautPath path, double s) {
-    return f.fold(path, s) - s * f.mitre();
+  private static double lack(CornerFrame f, double s) {
+    return f.fold(true, s) - s * f.mitre();
   }
 
   /** Path length of the slit's tip. */
-  static double tip(CornerFrame f, TautPath path) {
+  static double tip(CornerFrame f) {
+    TautPath path = f.pathBefore();
     double low = path.startX();
     double high = path.backStart();
-    if (lack(f, path, high) <= OPENS) {
+    if (lack(f, high) <= OPENS) {
       return high;
     }
     for (int i = 0; i < 44; i++) {
       double mid = (low + high) / 2;
-      if (lack(f, path, mid) < OPENS) {
+      if (lack(f, mid) < OPENS) {
         low = mid;
       } else {
         high = mid;
@@ -81,9 +84,9 @@ public record Gusset(
   }
 
   /** A seam line on the flat cover: from the tip along a strip, seen from one side. */
-  static Vec2[] seamLine(CornerFrame f, TautPath path, boolean first) {
-    double tip = tip(f, path);
-    double end = path.developed();
+  static Vec2[] seamLine(CornerFrame f, boolean first) {
+    double tip = tip(f);
+    double end = f.pathBefore().developed();
     return new Vec2[] {
       f.flat(first, tip * f.mitre(), tip),
       f.flat(first, end * f.mitre() - ALLOWANCE / Math.cos(f.turn() / 2), end)
@@ -98,13 +101,14 @@ public record Gusset(
     return Polygons.below(polygon, normal, normal.dot(f.apex()));
   }
 
-  private static Path seamPath(CornerFrame f, TautPath path, boolean first) {
-    Vec2[] line = seamLine(f, path, first);
+  private static Path seamPath(CornerFrame f, boolean first) {
+    Vec2[] line = seamLine(f, first);
     return Path.line(line[0], line[1]);
   }
 
-  static Gusset of(String corner, CornerFrame f, TautPath path, double grip) {
-    double tip = tip(f, path);
+  static Gusset of(String corner, CornerFrame f, double grip) {
+    TautPath path = f.pathBefore();
+    double tip = tip(f);
     double end = path.developed();
     Vec2 slitTip = f.flat(true, tip * f.mitre(), tip);
     Path slit = Path.line(slitTip, f.flat(true, (end + grip) * f.mitre(), end + grip));
@@ -122,15 +126,15 @@ public record Gusset(
     half.add(new Vec2(0, tip));
     List<Vec2> right = new ArrayList<>();
     for (double s : levels) {
-      right.add(new Vec2(width(f, path, s, tip, end), s - tip));
+      right.add(new Vec2(width(f, s, tip, end), s - tip));
     }
-    half.add(new Vec2(width(f, path, tip, tip, end), tip));
+    half.add(new Vec2(width(f, tip, tip, end), tip));
     for (double s : path.breaks(PER_ARC)) {
       if (s > tip + 1e-9 && s <= path.backStart()) {
-        half.add(new Vec2(width(f, path, s, tip, end), s));
+        half.add(new Vec2(width(f, s, tip, end), s));
       }
     }
-    half.add(new Vec2(width(f, path, end, tip, end), end));
+    half.add(new Vec2(width(f, end, tip, end), end));
     List<Vec2> seam = new ArrayList<>();
     for (int i = right.size() - 1; i >= 0; i--) {
       seam.add(new Vec2(-right.get(i).x(), right.get(i).y()));
@@ -168,7 +172,7 @@ public record Gusset(
         back,
         anticlockwise(down(Path.polygon(whole))),
         down(Path.line(new Vec2(0, joined), new Vec2(0, bottom))),
-        List.of(seamPath(f, path, true), seamPath(f, path, false)),
+        List.of(seamPath(f, true), seamPath(f, false)),
         half);
   }
 
@@ -186,8 +190,8 @@ public record Gusset(
   }
 
   /** From the arris to the seam at a path length; on the back it goes straight on. */
-  private static double width(CornerFrame f, TautPath path, double s, double tip, double end) {
-    double level = Math.min(s, path.backStart());
-    return Math.max(0, lack(f, path, level)) + allowance(f, level, tip, end);
+  private static double width(CornerFrame f, double s, double tip, double end) {
+    double level = Math.min(s, f.pathBefore().backStart());
+    return Math.max(0, lack(f, level)) + allowance(f, level, tip, end);
   }
 }

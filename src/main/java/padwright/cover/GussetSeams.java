@@ -3,7 +3,6 @@ package padwright.cover;
 import java.util.List;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
-import padwright.shape.TautPath;
 
 /**
  * The seams at hollow corners, as they part the covering: what of it belongs to which side, and how
@@ -14,11 +13,9 @@ final class GussetSeams {
   private static final double ON_SEAM = 1e-6;
 
   private final Skeleton skeleton;
-  private final TautPath path;
 
-  GussetSeams(Skeleton skeleton, TautPath path) {
+  GussetSeams(Skeleton skeleton) {
     this.skeleton = skeleton;
-    this.path = path;
   }
 
   /** What of a strip's flat lies on its own side of the seams at hollow corners beside it. */
@@ -34,8 +31,8 @@ final class GussetSeams {
     return own;
   }
 
-  private List<Vec2> beforeSeam(List<Vec2> polygon, CornerFrame f, boolean first) {
-    Vec2[] seam = Gusset.seamLine(f, path, first);
+  private static List<Vec2> beforeSeam(List<Vec2> polygon, CornerFrame f, boolean first) {
+    Vec2[] seam = Gusset.seamLine(f, first);
     Vec2 d = seam[1].minus(seam[0]);
     Vec2 past = first ? f.before() : f.after().times(-1);
     Vec2 normal = d.left().dot(past) > 0 ? d.left() : d.right();
@@ -51,8 +48,8 @@ final class GussetSeams {
             && onSeam(skeleton.frame(before), false, a, b));
   }
 
-  private boolean onSeam(CornerFrame f, boolean first, Vec2 a, Vec2 b) {
-    Vec2[] seam = Gusset.seamLine(f, path, first);
+  private static boolean onSeam(CornerFrame f, boolean first, Vec2 a, Vec2 b) {
+    Vec2[] seam = Gusset.seamLine(f, first);
     Vec2 d = seam[1].minus(seam[0]).unit();
     return Math.abs(d.cross(a.minus(seam[0]))) < ON_SEAM
         && Math.abs(d.cross(b.minus(seam[0]))) < ON_SEAM;
@@ -60,11 +57,11 @@ final class GussetSeams {
 
   /** From the arris to the seam in the covering, on the wall at a path length. */
   double seamWidth(CornerFrame f, double s) {
-    Vec2[] seam = Gusset.seamLine(f, path, true);
+    Vec2[] seam = Gusset.seamLine(f, true);
     double s0 = f.out(true, seam[0]);
     double s1 = f.out(true, seam[1]);
     double p0 = f.past(true, seam[0]);
     double p1 = f.past(true, seam[1]);
-    return Math.max(0, f.fold(path, s) - (p0 + (p1 - p0) * (s - s0) / (s1 - s0)));
+    return Math.max(0, f.fold(true, s) - (p0 + (p1 - p0) * (s - s0) / (s1 - s0)));
   }
 }

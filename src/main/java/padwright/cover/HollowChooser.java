@@ -1,5 +1,6 @@
 package padwright.cover;
 
+import java.util.function.Function;
 import padwright.design.WrappedPad.Treatment;
 import padwright.shape.TautPath;
 
@@ -17,10 +18,10 @@ final class HollowChooser {
   /** A hollow corner that asks for no more stretch than this takes no gusset; own choice. */
   static final double SLIGHT_STRETCH = 0.03;
 
-  private final TautPath path;
+  private final Function<CornerSite, TautPath> paths;
 
-  HollowChooser(TautPath path) {
-    this.path = path;
+  HollowChooser(Function<CornerSite, TautPath> paths) {
+    this.paths = paths;
   }
 
   /**
@@ -71,6 +72,7 @@ final class HollowChooser {
 
   /** How far the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
   private double opening(CornerSite site) {
+    TautPath path = paths.apply(site);
     return -2 * Math.tan(site.turn() / 2) * path.surplus(path.backStart());
   }
 
@@ -83,14 +85,15 @@ final class HollowChooser {
     if (site.sharp()) {
       return opening(site) / (2 * STRETCHED);
     }
+    TautPath path = paths.apply(site);
     double worst = 0;
     for (double s : path.breaks(8)) {
-      worst = Math.max(worst, stretchAt(site, s));
+      worst = Math.max(worst, stretchAt(site, path, s));
     }
-    return Math.max(worst, stretchAt(site, path.backStart() + CLIP_TIP));
+    return Math.max(worst, stretchAt(site, path, path.backStart() + CLIP_TIP));
   }
 
-  private double stretchAt(CornerSite site, double s) {
+  private static double stretchAt(CornerSite site, TautPath path, double s) {
     double flat = site.leastRadius() - s;
     return flat <= 0 ? Double.POSITIVE_INFINITY : (site.leastRadius() - path.out(s)) / flat - 1;
   }

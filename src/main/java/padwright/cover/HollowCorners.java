@@ -5,6 +5,7 @@ import java.util.List;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
 
 /**
@@ -17,9 +18,9 @@ final class HollowCorners {
   private HollowCorners() {}
 
   /**
-   * @param developed the covering's length down the wall and under
+   * @param sections the covering's length down the wall and under is that of the curve's own
    */
-  static Outlines.Named sharpened(Path outline, List<String> names, double developed) {
+  static Outlines.Named sharpened(Path outline, List<String> names, EdgeSections sections) {
     List<Segment> segments = new ArrayList<>(outline.segments());
     List<String> kept = new ArrayList<>(names);
     for (int i = 0; i < segments.size(); i++) {
@@ -27,10 +28,11 @@ final class HollowCorners {
       Segment arc = segments.get(i);
       Segment before = segments.get(Math.floorMod(i - 1, n));
       Segment after = segments.get((i + 1) % n);
-      if (!arc.isArc() || arc.bulge() > 0 || arc.radius() > developed * TIGHT || n < 4) {
+      if (!arc.isArc() || arc.bulge() > 0 || n < 4) {
         continue;
       }
-      Vec2 apex = meet(before, after);
+      double developed = sections.path(kept.get(i)).developed();
+      Vec2 apex = arc.radius() > developed * TIGHT ? null : meet(before, after);
       if (apex == null) {
         continue;
       }

@@ -212,8 +212,8 @@ public final class LaidCover {
   private List<Vec2> shortOf(
       List<Vec2> strip, int corner, int way, double at, double from, double to) {
     Fold fold = skeleton.elements().get(corner).after();
-    double a = fold == Fold.NONE ? 0 : skeleton.frame(corner).fold(path, from);
-    double b = fold == Fold.NONE ? 0 : skeleton.frame(corner).fold(path, to);
+    double a = fold == Fold.NONE ? 0 : skeleton.frame(corner).fold(true, from);
+    double b = fold == Fold.NONE ? 0 : skeleton.frame(corner).fold(true, to);
     List<Vec2> own = ahead(strip, way, at, a, (b - a) / (to - from), from);
     return fold == Fold.GUSSET
         ? ahead(

@@ -29,7 +29,7 @@ final class LaidWalls {
     this.skeleton = skeleton;
     this.path = path;
     this.ends = ends;
-    seams = new GussetSeams(skeleton, path);
+    seams = new GussetSeams(skeleton);
   }
 
   List<Wall> all() {
@@ -191,11 +191,11 @@ final class LaidWalls {
 
   /** Between the arris and the seam. */
   private List<Vec2> gusset(CornerFrame f, double arris, int way) {
-    double tip = Gusset.tip(f, path);
+    double tip = Gusset.tip(f);
     List<Vec2> edge = new ArrayList<>();
     List<Vec2> seam = new ArrayList<>();
     for (double s : List.of(tip, path.wallEnd(), path.backStart())) {
-      double x = arris + way * f.fold(path, s);
+      double x = arris + way * f.fold(true, s);
       edge.add(new Vec2(x, -s));
       seam.add(0, new Vec2(x - way * seams.seamWidth(f, s), -s));
     }

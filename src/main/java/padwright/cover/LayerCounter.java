@@ -8,7 +8,6 @@ import padwright.geometry.Bounds;
 import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
-import padwright.shape.TautPath;
 
 /**
  * Counts the layers of covering over a place on the back of the base, by asking which flat points
@@ -17,20 +16,18 @@ import padwright.shape.TautPath;
 public final class LayerCounter {
   private final List<Vec2> cut;
   private final Skeleton skeleton;
-  private final TautPath path;
   private final double furthest;
   // Asked for at every staple, so worked out once.
-  private final double backOut;
+  private final double[] backOut;
   private final Vec2[] along;
   private final double[] length;
   private final Vec2[] middle;
   private final double[] within;
 
-  /** As for {@link WrapProof}: the trimmed cover, the folds and the solid. */
-  public LayerCounter(List<Vec2> cut, Skeleton skeleton, TautPath path) {
+  /** As for {@link WrapProof}: the trimmed cover, and the folds and sections of the solid. */
+  public LayerCounter(List<Vec2> cut, Skeleton skeleton) {
     this.cut = cut;
     this.skeleton = skeleton;
-    this.path = path;
     double most = 0;
     Bounds base = skeleton.outline().bounds();
     for (Vec2 p : cut) {
@@ -39,13 +36,14 @@ public final class LayerCounter {
       most = Math.max(most, Math.max(dx, dy));
     }
     furthest = most;
-    backOut = path.out(path.backStart());
     int n = skeleton.elements().size();
+    backOut = new double[n];
     along = new Vec2[n];
     length = new double[n];
     middle = new Vec2[n];
     within = new double[n];
     for (int i = 0; i < n; i++) {
+      backOut[i] = skeleton.path(i).out(skeleton.path(i).backStart());
       Segment s = skeleton.elements().get(i).segment();
       middle[i] = s.pointAt(0.5);
       // Neither along a side nor in from it does covering come further than it is long there.
@@ -80,8 +78,8 @@ public final class LayerCounter {
    * Path length at which the covering lies {@code in} inside the base outline, on the back; over a
    * rounded back arris, that at which it comes to lie flat.
    */
-  private double level(double in) {
-    return path.backStart() + Math.max(0, in + backOut);
+  private double level(int i, double in) {
+    return skeleton.path(i).backStart() + Math.max(0, in + backOut[i]);
   }
 
   private int onSide(int i, Side side, Vec2 place) {
@@ -91,15 +89,15 @@ public final class LayerCounter {
     if (in < 0) {
       return 0;
     }
-    double s = level(in);
+    double s = level(i, in);
     // Nothing of the cover lies further out than this, so nothing of it comes further in.
     if (s > furthest + CornerCut.JOINED || t < -furthest || t > length[i] + furthest) {
       return 0;
     }
     int n = skeleton.elements().size();
     int layers = 0;
-    double start = edge(Math.floorMod(i - 1, n), s);
-    double end = edge(i, s);
+    double start = edge(Math.floorMod(i - 1, n), false, s);
+    double end = edge(i, true, s);
     // Past the slit of a hollow corner the flat covering belongs to the other side.
     if (t >= -start && t <= length[i] + end && ownSide(i, t, s) && covered(flat(i, side, t, s))) {
       layers++;
@@ -139,10 +137,10 @@ public final class LayerCounter {
     return side.from().along(along[i], t).along(along[i].right(), s);
   }
 
-  private double edge(int corner, double s) {
+  private double edge(int corner, boolean first, double s) {
     return skeleton.elements().get(corner).after() == Fold.NONE
         ? 0
-        : skeleton.frame(corner).fold(path, s);
+        : skeleton.frame(corner).fold(first, s);
   }
 
   private boolean covered(Vec2 flat) {
@@ -151,22 +149,23 @@ public final class LayerCounter {
 
   /** Layers of a corner's flaps over the back of one of its sides. */
   private int flaps(CornerFrame f, Fold fold, boolean first, double past, double s) {
-    double fromFold = f.fold(path, s) - past;
+    double fromFold = f.fold(first, s) - past;
     if (fromFold < 0) {
       return 0;
     }
     int layers = 0;
-    double mirrored = f.fold(path, s) + fromFold;
-    boolean gathered = s - path.backStart() < CornerCut.JOINED && fromFold < CornerCut.JOINED;
+    double mirrored = f.fold(first, s) + fromFold;
+    boolean gathered =
+        s - f.path(first).backStart() < CornerCut.JOINED && fromFold < CornerCut.JOINED;
     if (fold == Fold.DOUBLE) {
       layers += doubled(f, first, mirrored, s);
     } else if (fold.firstOver() == first) {
       // Under the strip on top lie both halves of the surplus, as far as they were left.
-      boolean inSurplus = mirrored <= s * f.mitre();
+      boolean inSurplus = mirrored <= f.bisector(first, s);
       if (inSurplus && covered(f.flat(first, mirrored, s))) {
         layers++;
       }
-      if (inSurplus && covered(f.flat(!first, mirrored, s))) {
+      if (inSurplus && covered(f.acrossBisector(f.flat(first, mirrored, s)))) {
         layers++;
       }
     }
@@ -175,10 +174,10 @@ public final class LayerCounter {
   }
 
   private int doubled(CornerFrame f, boolean first, double mirrored, double s) {
-    FoldMap map = new FoldMap(f, Fold.DOUBLE, path);
+    FoldMap map = new FoldMap(f, Fold.DOUBLE);
     int layers = 0;
     Vec2 near = f.flat(first, mirrored, s);
-    if (mirrored <= s * f.mitre() && !map.beyondCrease(first, near) && covered(near)) {
+    if (mirrored <= f.bisector(first, s) && !map.beyondCrease(first, near) && covered(near)) {
       layers++;
     }
     Vec2 far = map.mirroredAboutCrease(first, near);
@@ -193,7 +192,7 @@ public final class LayerCounter {
     if (in < 0) {
       return 0;
     }
-    double s = level(in);
+    double s = level(i, in);
     if (s > furthest + CornerCut.JOINED) {
       return 0;
     }
@@ -208,14 +207,14 @@ public final class LayerCounter {
     Vec2 past = place.minus(sweep.end());
     double toEnd = past.dot(sweep.directionAtEnd());
     if (sweep.after() != Fold.NONE && Math.abs(toEnd) < furthest) {
-      layers += atCorner(i, true, toEnd, level(past.dot(sweep.directionAtEnd().left())));
+      layers += atCorner(i, true, toEnd, level(i, past.dot(sweep.directionAtEnd().left())));
     }
     Vec2 start = sweep.flat(sweep.fromAngle(), 0);
     double fromStart = place.minus(start).dot(sweep.directionAtStart());
     int before = Math.floorMod(i - 1, skeleton.elements().size());
     if (skeleton.elements().get(before).after() != Fold.NONE && Math.abs(fromStart) < furthest) {
       double deep = place.minus(start).dot(sweep.directionAtStart().left());
-      layers += atCorner(before, false, -fromStart, level(deep));
+      layers += atCorner(before, false, -fromStart, level(i, deep));
     }
     return layers;
   }

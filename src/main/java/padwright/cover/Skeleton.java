@@ -2,9 +2,11 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.shape.TautPath;
 
 /**
  * The base outline as the covering takes it: straight sides that are wrapped isometrically, and
@@ -13,17 +15,50 @@ import padwright.geometry.Vec2;
  */
 public final class Skeleton {
   private final List<Element> elements;
+  private final TautPath[] paths;
   private final CornerFrame[] frames;
 
-  public Skeleton(List<Element> elements) {
+  /** One section all round. */
+  public Skeleton(List<Element> elements, TautPath path) {
+    this(elements, name -> path);
+  }
+
+  /**
+   * @param sections the covering's way over the edge of each side, by its name
+   */
+  Skeleton(List<Element> elements, Function<String, TautPath> sections) {
     this.elements = List.copyOf(elements);
+    paths = new TautPath[elements.size()];
+    for (int i = 0; i < paths.length; i++) {
+      paths[i] = sections.apply(elements.get(i).name());
+    }
     frames = new CornerFrame[elements.size()];
     for (int i = 0; i < frames.length; i++) {
       Element a = elements.get(i);
       if (a.after() != Fold.NONE) {
-        frames[i] = CornerFrame.of(a.end(), a.directionAtEnd(), next(i).directionAtStart());
+        frames[i] =
+            CornerFrame.of(
+                a.end(),
+                a.directionAtEnd(),
+                next(i).directionAtStart(),
+                paths[i],
+                paths[(i + 1) % paths.length]);
       }
     }
+  }
+
+  /** How far in from each element the flat top begins, 0 or less. */
+  double[] startX() {
+    double[] each = new double[paths.length];
+    for (int i = 0; i < each.length; i++) {
+      each[i] = paths[i].startX();
+    }
+    return each;
+  }
+
+  /** The covering's way over the edge along element i. */
+  TautPath path(int i) {
+    return paths[i];
   }
 
   public List<Element> elements() {

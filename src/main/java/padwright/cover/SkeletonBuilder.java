@@ -10,6 +10,7 @@ import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
 
 /** Lays out the sides, facets and sweeps of a base outline for the corners chosen. */
@@ -19,13 +20,16 @@ final class SkeletonBuilder {
   private final List<CornerSite> sites;
   private final List<CornerChoice> choices;
   private final double frontAngle;
+  private final EdgeSections sections;
 
   SkeletonBuilder(
       Path outline,
       List<String> names,
       List<CornerSite> sites,
       List<CornerChoice> choices,
-      WrappedPad.Side front) {
+      WrappedPad.Side front,
+      EdgeSections sections) {
+    this.sections = sections;
     this.outline = outline;
     this.names = names;
     this.sites = sites;
@@ -38,7 +42,7 @@ final class SkeletonBuilder {
     List<Segment> segments = outline.segments();
     if (sites.size() == 1 && sites.get(0).closed()) {
       rim(elements);
-      return new Skeleton(elements);
+      return new Skeleton(elements, sections::path);
     }
     int n = segments.size();
     for (int i = 0; i < n; i++) {
@@ -63,7 +67,7 @@ final class SkeletonBuilder {
       Fold fold = corner < 0 ? Fold.NONE : choices.get(corner).fold();
       elements.add(new Side(names.get(i), from, to, false, fold, corner));
     }
-    return new Skeleton(elements);
+    return new Skeleton(elements, sections::path);
   }
 
   /** The sharp corner that follows segment i, -1 where none does. */

@@ -1,7 +1,9 @@
 package padwright.cover;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeSet;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.geometry.Polygons;
@@ -17,67 +19,99 @@ final class StripCover {
   /** A joint that turns less than this, radians, is smooth. */
   static final double SLIGHT = 1e-6;
 
+  /** Path lengths differ by less where they are the same place, mm. */
+  private static final double ROUNDING = 1e-6;
+
   /** No trim line that ends a strip lies further out than this past the developed side, mm. */
   private static final double FURTHER = 300;
 
   private final List<Vec2> cut;
   private final Skeleton skeleton;
-  private final TautPath path;
   private final GussetSeams seams;
-  private final List<Double> breaks;
 
-  StripCover(
-      List<Vec2> cut, Skeleton skeleton, TautPath path, GussetSeams seams, List<Double> breaks) {
+  StripCover(List<Vec2> cut, Skeleton skeleton, GussetSeams seams) {
     this.cut = cut;
     this.skeleton = skeleton;
-    this.path = path;
     this.seams = seams;
-    this.breaks = breaks;
   }
 
   /** Area left bare on a side down to a path length, mm2. */
   double bare(int index, Side side, double down) {
-    double before = mitreBefore(index);
-    double after = mitreAfter(index);
-    List<Vec2> near = seams.ownSide(index, nearStrip(side, before, after));
+    List<Double> levels = levels(index);
+    double[] before = new double[levels.size()];
+    double[] after = new double[levels.size()];
+    for (int k = 0; k < before.length; k++) {
+      before[k] = arrisBefore(index, levels.get(k));
+      after[k] = arrisAfter(index, levels.get(k));
+    }
+    List<Vec2> near = seams.ownSide(index, nearStrip(index, side, before, after));
     double bare = 0;
-    for (int k = 0; k + 1 < breaks.size(); k++) {
-      double s0 = breaks.get(k);
-      double s1 = breaks.get(k + 1);
-      if (s1 > down + WrapProof.SLACK) {
+    for (int k = 0; k + 1 < before.length; k++) {
+      double s0 = levels.get(k);
+      double s1 = levels.get(k + 1);
+      if (s1 > down + ROUNDING) {
         break;
       }
-      bare += shortArea(seams.ownSide(index, band(side, before, after, s0, s1)), near);
+      List<Vec2> band = band(side, s0, s1, before[k], before[k + 1], after[k], after[k + 1]);
+      bare += shortArea(seams.ownSide(index, band), near);
     }
     return bare;
   }
 
+  /** Path lengths at which the wall or one beside it bends. */
+  private List<Double> levels(int index) {
+    CornerFrame before = skeleton.frame(Math.floorMod(index - 1, skeleton.elements().size()));
+    CornerFrame after = skeleton.frame(index);
+    List<Double> own = skeleton.path(index).breaks(WrapProof.PER_ARC);
+    if ((before == null || before.even()) && (after == null || after.even())) {
+      return own;
+    }
+    TreeSet<Double> all = new TreeSet<>(own);
+    if (before != null) {
+      all.addAll(before.bends(false));
+    }
+    if (after != null) {
+      all.addAll(after.bends(true));
+    }
+    return List.copyOf(all);
+  }
+
+  /** How far past its start a side reaches at a path length, up to the arris. */
+  private double arrisBefore(int i, double s) {
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    return skeleton.elements().get(before).after() == Fold.NONE
+        ? halfTurn(before) * skeleton.path(i).out(s)
+        : skeleton.frame(before).arris(false, s);
+  }
+
+  private double arrisAfter(int i, double s) {
+    return skeleton.elements().get(i).after() == Fold.NONE
+        ? halfTurn(i) * skeleton.path(i).out(s)
+        : skeleton.frame(i).arris(true, s);
+  }
+
   /**
-   * The trapezoid of a side between two path lengths and its mitre lines; empty where the mitres
+   * The trapezoid of a side between two path lengths and the arrises beside it; empty where those
    * have met already, as over a bevel deeper than a corner's rounding.
    */
-  private List<Vec2> band(Side side, double before, double after, double s0, double s1) {
-    double x0 = path.out(s0);
-    double x1 = path.out(s1);
-    double wide0 = side.length() + x0 * (before + after);
-    double wide1 = side.length() + x1 * (before + after);
+  private static List<Vec2> band(
+      Side side, double s0, double s1, double start0, double start1, double end0, double end1) {
+    double wide0 = side.length() + start0 + end0;
+    double wide1 = side.length() + start1 + end1;
     if (wide0 <= 0 && wide1 <= 0) {
       return List.of();
     }
-    double a0 = s0;
-    double a1 = s1;
-    if (wide0 < 0) {
-      a0 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
-      x0 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
-    } else if (wide1 < 0) {
-      a1 = s0 + (s1 - s0) * wide0 / (wide0 - wide1);
-      x1 = x0 + (x1 - x0) * wide0 / (wide0 - wide1);
-    }
+    double f0 = wide0 < 0 ? wide0 / (wide0 - wide1) : 0;
+    double f1 = wide1 < 0 ? wide0 / (wide0 - wide1) : 1;
     return List.of(
-        at(side, -x0 * before, a0),
-        at(side, -x1 * before, a1),
-        at(side, side.length() + x1 * after, a1),
-        at(side, side.length() + x0 * after, a0));
+        at(side, -mix(start0, start1, f0), mix(s0, s1, f0)),
+        at(side, -mix(start0, start1, f1), mix(s0, s1, f1)),
+        at(side, side.length() + mix(end0, end1, f1), mix(s0, s1, f1)),
+        at(side, side.length() + mix(end0, end1, f0), mix(s0, s1, f0)));
+  }
+
+  private static double mix(double a, double b, double t) {
+    return t == 0 ? a : t == 1 ? b : a + (b - a) * t;
   }
 
   private static Vec2 at(Side side, double t, double s) {
@@ -85,17 +119,11 @@ final class StripCover {
   }
 
   /** The cover's part near one strip, so that its bands are cut from few points. */
-  private List<Vec2> nearStrip(Side side, double before, double after) {
+  private List<Vec2> nearStrip(int index, Side side, double[] before, double[] after) {
+    TautPath path = skeleton.path(index);
     double end = path.backStart() + 1;
-    double wide = 0;
-    double least = 0;
-    for (double s : breaks) {
-      wide = Math.max(wide, path.out(s));
-      least = Math.min(least, path.out(s));
-    }
-    // A mitre at a hollow corner runs the other way: there the furthest is where x is least.
-    double start = before < 0 ? least * before : wide * before;
-    double stop = after < 0 ? least * after : wide * after;
+    double start = Arrays.stream(before).max().orElse(0);
+    double stop = Arrays.stream(after).max().orElse(0);
     List<Vec2> box =
         List.of(
             // The inner line first: most of the cover lies behind it.
@@ -148,6 +176,7 @@ final class StripCover {
     // The seam of a hollow corner is no end of the turn-under: the gusset goes on from there.
     double before = Math.max(0, mitreBefore(index));
     double after = Math.max(0, mitreAfter(index));
+    TautPath path = skeleton.path(index);
     double back = path.backStart();
     double x0 = path.out(back);
     List<Vec2> cut = seams.ownSide(index, this.cut);

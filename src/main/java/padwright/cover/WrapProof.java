@@ -10,7 +10,6 @@ import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
-import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.measure.Sentence;
 import padwright.shape.EdgeEnds;
@@ -42,17 +41,15 @@ public final class WrapProof {
   /** Step in which a raw edge is walked along, mm; its ends are always met. */
   private static final double WALK = 2;
 
-  private static final int PER_ARC = 6;
+  static final int PER_ARC = 6;
 
   private final List<Vec2> cut;
   private final Skeleton skeleton;
-  private final TautPath path;
   private final List<Gusset> gussets;
   private final List<Path> clips;
   private final EdgeEnds ends;
   private final GussetSeams seams;
   private final StripCover strips;
-  private final List<Double> breaks;
   private double bare;
   private double leastTurnUnder = Double.POSITIVE_INFINITY;
   private double leastHiding = Double.POSITIVE_INFINITY;
@@ -63,35 +60,28 @@ public final class WrapProof {
   private double shortOf;
 
   private WrapProof(
-      List<Vec2> cut,
-      Skeleton skeleton,
-      TautPath path,
-      List<Gusset> gussets,
-      List<Path> clips,
-      EdgeEnds ends) {
+      List<Vec2> cut, Skeleton skeleton, List<Gusset> gussets, List<Path> clips, EdgeEnds ends) {
     this.cut = cut;
     this.skeleton = skeleton;
-    this.path = path;
     this.gussets = gussets;
     this.clips = clips;
     this.ends = ends;
-    this.seams = new GussetSeams(skeleton, path);
-    this.breaks = path.breaks(PER_ARC);
-    this.strips = new StripCover(cut, skeleton, path, seams, breaks);
+    this.seams = new GussetSeams(skeleton);
+    this.strips = new StripCover(cut, skeleton, seams);
   }
 
   /**
    * @param cut the cover at its trim line, anticlockwise in the frame of the base outline, stretch
    *     allowance undone, arcs flattened
-   * @param skeleton the base outline with its folds
-   * @param path the section of the solid; only its way down to the back is used
+   * @param skeleton the base outline with its folds, and the sections of the solid, of which only
+   *     the way down to the back is used
    * @param turnUnder what the back is to have
    * @param flapStrain known strain of hidden flaps, reported on
    */
   public static WrapReport check(
-      List<Vec2> cut, Skeleton skeleton, TautPath path, double turnUnder, double flapStrain) {
+      List<Vec2> cut, Skeleton skeleton, double turnUnder, double flapStrain) {
     EdgeEnds ends = EdgeEnds.all(turnUnder);
-    return check(cut, skeleton, path, List.of(), List.of(), ends, flapStrain);
+    return check(cut, skeleton, List.of(), List.of(), ends, flapStrain);
   }
 
   /**
@@ -104,12 +94,11 @@ public final class WrapProof {
   public static WrapReport check(
       List<Vec2> cut,
       Skeleton skeleton,
-      TautPath path,
       List<Gusset> gussets,
       List<Path> clips,
       EdgeEnds ends,
       double flapStrain) {
-    WrapProof proof = new WrapProof(cut, skeleton, path, gussets, clips, ends);
+    WrapProof proof = new WrapProof(cut, skeleton, gussets, clips, ends);
     proof.run();
     return proof.report(flapStrain);
   }
@@ -132,7 +121,7 @@ public final class WrapProof {
       if (e.after() == Fold.GUSSET) {
         gusset(i);
       } else if (e.after() != Fold.NONE) {
-        corner(skeleton.frame(i), e.after());
+        corner(i, skeleton.frame(i), e.after());
       } else if (!ends.of(e.name()).bare() && !ends.of(skeleton.next(i).name()).bare()) {
         joint(i);
       }
@@ -145,7 +134,7 @@ public final class WrapProof {
 
   /** The flat top inside the place where the covering begins to bend. */
   private void face() {
-    Path flat = Offset.by(skeleton.outline(), path.startX()).orElse(null);
+    Path flat = Offset.by(skeleton.outline(), skeleton.startX()).orElse(null);
     if (flat == null) {
       return;
     }
@@ -168,6 +157,7 @@ public final class WrapProof {
       return;
     }
     double along = (a.segment().length() + skeleton.next(i).segment().length()) / 2;
+    TautPath path = skeleton.path(i);
     double need = path.backStart();
     double strain = Math.abs(turn) * (need - path.out(need)) / (along + need);
     if (turn > 0) {
@@ -184,7 +174,8 @@ public final class WrapProof {
       return;
     }
     CornerFrame f = skeleton.frame(i);
-    double tip = Gusset.tip(f, path);
+    TautPath path = skeleton.path(i);
+    double tip = Gusset.tip(f);
     List<Double> levels = path.breaks(Gusset.PER_ARC);
     for (int k = 0; k + 1 < levels.size(); k++) {
       double s0 = Math.max(tip, levels.get(k));
@@ -215,6 +206,7 @@ public final class WrapProof {
       before += skeleton.elements().get(k).after() == Fold.GUSSET ? 1 : 0;
     }
     if (before >= gussets.size()) {
+      TautPath path = skeleton.path(i);
       bare += path.backStart() * path.backStart();
       return null;
     }
@@ -223,18 +215,19 @@ public final class WrapProof {
 
   /** A clip may open on the back, not on the wall. */
   private void clip(Path clip) {
-    double least = Double.POSITIVE_INFINITY;
-    for (Segment s : skeleton.outline().segments()) {
-      least = Math.min(least, s.distanceTo(clip.start()));
+    double worst = 0;
+    for (int i = 0; i < skeleton.elements().size(); i++) {
+      double away = skeleton.elements().get(i).segment().distanceTo(clip.start());
+      worst = Math.max(worst, skeleton.path(i).backStart() - away);
     }
-    if (least < path.backStart() - SLACK) {
-      bare += (path.backStart() - least) * (path.backStart() - least) + BARE;
+    if (worst > SLACK) {
+      bare += worst * worst + BARE;
     }
   }
 
   private void strip(int index, Side side) {
     boolean turned = ends.of(side.name()).turned();
-    bare += strips.bare(index, side, turned ? path.backStart() : path.wallEnd());
+    bare += strips.bare(index, side, needed(index));
     if (turned) {
       reaches(side.name(), strips.turnUnder(index, side));
     }
@@ -255,13 +248,17 @@ public final class WrapProof {
   }
 
   /** Raw edges in the surplus of a corner, seen from both of its sides. */
-  private void corner(CornerFrame f, Fold fold) {
+  private void corner(int i, CornerFrame f, Fold fold) {
     // No point of the surplus that lands on a wall is further from the corner than this.
-    double reach = Math.max(path.backStart(), -path.startX()) / Math.cos(f.turn() / 2) + 1;
-    FoldMap map = new FoldMap(f, fold, path);
-    for (int i = 0; i < cut.size(); i++) {
-      Vec2 a = cut.get(i);
-      Vec2 d = cut.get((i + 1) % cut.size()).minus(a);
+    double deep = Math.max(f.pathBefore().backStart(), f.pathAfter().backStart());
+    double wide = -Math.min(f.pathBefore().startX(), f.pathAfter().startX());
+    double reach = Math.max(deep, wide) / Math.cos(f.turn() / 2) + Math.abs(f.shift()) + 1;
+    boolean before = ends.of(skeleton.elements().get(i).name()).turned();
+    boolean after = ends.of(skeleton.next(i).name()).turned();
+    FoldMap map = new FoldMap(f, fold, before, after);
+    for (int j = 0; j < cut.size(); j++) {
+      Vec2 a = cut.get(j);
+      Vec2 d = cut.get((j + 1) % cut.size()).minus(a);
       double length = Math.max(1e-9, d.length());
       double foot = f.apex().minus(a).dot(d) / length;
       double aside = Math.abs(f.apex().minus(a).cross(d)) / length;
@@ -283,7 +280,9 @@ public final class WrapProof {
   /** The rounded stretches of one corner, over which the covering is eased. */
   private void sweeps(List<Sweep> sweeps) {
     List<SweepCover> covers = sweeps.stream().map(this::sweepCover).toList();
-    double need = needed(sweeps.get(0).name());
+    int at = skeleton.elements().indexOf(sweeps.get(0));
+    TautPath path = skeleton.path(at);
+    double need = needed(at);
     for (int i = 0; i < sweeps.size(); i++) {
       Sweep sweep = sweeps.get(i);
       double reach = covers.get(i).leastReach();
@@ -299,20 +298,23 @@ public final class WrapProof {
     }
   }
 
-  /** Path length down to which a side has to be covered whatever lies on the back. */
-  private double needed(String side) {
-    return ends.of(side).turned() ? path.backStart() : path.wallEnd();
+  /** Path length down to which an element has to be covered whatever lies on the back. */
+  private double needed(int i) {
+    TautPath path = skeleton.path(i);
+    return ends.of(skeleton.elements().get(i).name()).turned() ? path.backStart() : path.wallEnd();
   }
 
   private SweepCover sweepCover(Sweep sweep) {
     int i = skeleton.elements().indexOf(sweep);
     int before = Math.floorMod(i - 1, skeleton.elements().size());
-    return new SweepCover(cut, sweep, path, skeleton.frame(before), skeleton.frame(i));
+    return new SweepCover(cut, sweep, skeleton.path(i), skeleton.frame(before), skeleton.frame(i));
   }
 
   /** A hollow stretch, along which the covering is stretched. */
   private void hollow(Sweep sweep) {
-    double need = needed(sweep.name());
+    int i = skeleton.elements().indexOf(sweep);
+    TautPath path = skeleton.path(i);
+    double need = needed(i);
     double reach = sweepCover(sweep).leastReach();
     if (reach < need - SLACK) {
       bare += (need - reach) * -sweep.turn() * sweep.radius();

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import padwright.cover.LaidCover.Sheet;
-import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
 import padwright.geometry.Bounds;
@@ -174,57 +173,83 @@ final class LayerField {
     }
   }
 
-  /** The edges of sheets, wherever the number of layers is not the same on both sides. */
-  List<Item> edges(LineStyle inside, LineStyle ofAll) {
-    List<Item> items = new ArrayList<>();
+  /** The line drawn between two numbers of layers; null for none. */
+  interface Styling {
+    LineStyle between(int one, int other);
+  }
+
+  /** The edges of sheets, wherever the numbers of layers on their two sides ask for a line. */
+  List<Stroke> edges(Styling styling) {
+    List<Stroke> strokes = new ArrayList<>();
     Set<Long> drawn = new HashSet<>();
     for (int i = 0; i < x.length; i++) {
+      List<Vec2> line = new ArrayList<>();
+      LineStyle style = null;
       int n = x[i].length;
       for (int k = 0; k < n; k++) {
         int m = k + 1 == n ? 0 : k + 1;
         Vec2 a = new Vec2(x[i][k], y[i][k]);
-        Vec2 b = new Vec2(x[i][m], y[i][m]);
-        if (a.distance(b) > SHORTEST) {
-          edge(items, drawn, a, b, inside, ofAll);
+        Vec2 d = new Vec2(x[i][m], y[i][m]).minus(a);
+        double length = d.length();
+        if (length < SHORTEST) {
+          continue;
+        }
+        double[] cuts = cuts(a, a.plus(d));
+        for (int c = 0; c + 1 < cuts.length; c++) {
+          if ((cuts[c + 1] - cuts[c]) * length < SHORTEST) {
+            continue;
+          }
+          Vec2 middle = a.along(d, (cuts[c] + cuts[c + 1]) / 2);
+          LineStyle here = style(styling, drawn, middle, d.left().times(BESIDE / length));
+          Vec2 from = a.along(d, cuts[c]);
+          if (here != style
+              || !line.isEmpty() && line.get(line.size() - 1).distance(from) > SHORTEST) {
+            end(strokes, line, style);
+            line.add(from);
+          }
+          line.add(a.along(d, cuts[c + 1]));
+          style = here;
         }
       }
+      end(strokes, line, style);
     }
-    return items;
+    return strokes;
   }
 
-  private void edge(
-      List<Item> items, Set<Long> drawn, Vec2 a, Vec2 b, LineStyle inside, LineStyle ofAll) {
-    double[] cuts = cuts(a, b);
-    Vec2 d = b.minus(a);
-    double length = d.length();
-    Vec2 left = d.left().times(BESIDE / length);
-    Vec2 from = null;
-    Vec2 to = null;
-    LineStyle style = null;
-    for (int k = 0; k + 1 < cuts.length; k++) {
-      if ((cuts[k + 1] - cuts[k]) * length < SHORTEST) {
-        continue;
+  private LineStyle style(Styling styling, Set<Long> drawn, Vec2 p, Vec2 left) {
+    LineStyle here =
+        styling.between(
+            at(p.x() + left.x(), p.y() + left.y()), at(p.x() - left.x(), p.y() - left.y()));
+    // Where the edges of two sheets lie on one another the line is drawn once.
+    long key = Math.round(p.x() * 50) * 1_000_003L + Math.round(p.y() * 50);
+    return here == null || !drawn.add(key) ? null : here;
+  }
+
+  private static void end(List<Stroke> strokes, List<Vec2> line, LineStyle style) {
+    if (style != null && line.size() > 1) {
+      List<Vec2> kept = new ArrayList<>();
+      for (int i = 0; i < line.size(); i++) {
+        Vec2 p = line.get(i);
+        boolean straight =
+            i > 0
+                && i + 1 < line.size()
+                && Math.abs(
+                        p.minus(kept.get(kept.size() - 1))
+                            .cross(line.get(i + 1).minus(kept.get(kept.size() - 1))))
+                    < 1e-4 * line.get(i + 1).distance(kept.get(kept.size() - 1))
+                && p.minus(kept.get(kept.size() - 1)).dot(line.get(i + 1).minus(p)) > 0;
+        if (!straight) {
+          kept.add(hundredths(p));
+        }
       }
-      Vec2 p = a.along(d, (cuts[k] + cuts[k + 1]) / 2);
-      int one = at(p.x() + left.x(), p.y() + left.y());
-      int other = at(p.x() - left.x(), p.y() - left.y());
-      LineStyle here = one == other ? null : one == 0 || other == 0 ? ofAll : inside;
-      long key = Math.round(p.x() * 50) * 1_000_003L + Math.round(p.y() * 50);
-      if (here != null && !drawn.add(key)) {
-        here = null;
-      }
-      if (here != style && style != null) {
-        items.add(new Stroke(Path.line(from, to), style));
-      }
-      if (here != style) {
-        from = a.along(d, cuts[k]);
-      }
-      style = here;
-      to = a.along(d, cuts[k + 1]);
+      strokes.add(new Stroke(Path.polyline(kept), style));
     }
-    if (style != null) {
-      items.add(new Stroke(Path.line(from, to), style));
-    }
+    line.clear();
+  }
+
+  /** As near as a printer comes, so that files stay small. */
+  static Vec2 hundredths(Vec2 p) {
+    return new Vec2(Math.round(p.x() * 100) / 100.0, Math.round(p.y() * 100) / 100.0);
   }
 
   /** Fractions of an edge at which it meets the edges of other sheets. */

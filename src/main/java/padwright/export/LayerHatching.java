@@ -17,32 +17,51 @@ import padwright.geometry.Vec2;
  */
 final class LayerHatching {
   /** Between the lines of two layers; those of one stand twice as far apart. */
-  static final double PITCH = 1.6;
+  static final double PITCH = 1.8;
 
-  private static final double DENSE = 0.9;
+  private static final double DENSE = 1.0;
 
   /** Rows in which room for a number is looked for. */
   private static final double ROW = 0.5;
+
+  /** More than so many times its width makes a number's place no better. */
+  private static final double ROOM = 4;
+
+  /** Hatching shorter than this is a speck, mm. */
+  private static final double LEAST = 0.25;
 
   private static final double CLEAR = 0.35;
 
   private LayerHatching() {}
 
+  /**
+   * @param inside line between two regions of covering
+   * @param ofAll line where there is no covering beyond
+   */
   static List<Item> of(List<Sheet> sheets, LineStyle inside, LineStyle ofAll) {
     LayerField field = new LayerField(sheets);
     List<Run> rows = field.runs(0, ROW);
     List<Item> numbers = new ArrayList<>();
     List<Box> boxes = new ArrayList<>();
-    int most = label(rows, numbers, boxes);
+    label(rows, numbers, boxes);
+    List<Item> items = hatched(field, rows, boxes);
+    items.addAll(
+        field.edges((one, other) -> one == other ? null : one <= 0 || other <= 0 ? ofAll : inside));
+    items.addAll(numbers);
+    return items;
+  }
+
+  private static List<Item> hatched(LayerField field, List<Run> rows, List<Box> boxes) {
+    int most = rows.stream().mapToInt(Run::layers).max().orElse(0);
     List<Item> items = new ArrayList<>();
     hatch(items, field, Math.PI / 4, PITCH, boxes, r -> r.layers() == 3 || even(r, 1));
-    hatch(items, field, -Math.PI / 4, PITCH, boxes, r -> r.layers() == 2 || r.layers() == 3);
+    if (most > 1) {
+      hatch(items, field, -Math.PI / 4, PITCH, boxes, r -> r.layers() == 2 || r.layers() == 3);
+    }
     if (most > 3) {
       hatch(items, field, 0, DENSE, boxes, r -> r.layers() > 3);
       hatch(items, field, Math.PI / 2, DENSE, boxes, r -> r.layers() > 3);
     }
-    items.addAll(field.edges(inside, ofAll));
-    items.addAll(numbers);
     return items;
   }
 
@@ -80,22 +99,22 @@ final class LayerHatching {
         return;
       }
     }
-    if (p.distance(q) > 0.1) {
-      items.add(new Stroke(Path.line(p, q), LineStyle.HATCH));
+    if (p.distance(q) > LEAST) {
+      items.add(
+          new Stroke(
+              Path.line(LayerField.hundredths(p), LayerField.hundredths(q)), LineStyle.HATCH));
     }
   }
 
-  /** Writes one number into each region where it finds room; returns the most layers met. */
-  private static int label(List<Run> rows, List<Item> numbers, List<Box> boxes) {
+  /** Writes one number into each region where it finds room, near the region's middle. */
+  private static void label(List<Run> rows, List<Item> numbers, List<Box> boxes) {
     int n = rows.size();
     int[] region = new int[n];
-    int most = 0;
     int before = 0;
     int start = 0;
     for (int i = 0; i < n; i++) {
       region[i] = i;
       Run r = rows.get(i);
-      most = Math.max(most, r.layers());
       if (i > 0 && rows.get(i - 1).row() != r.row()) {
         before = rows.get(i - 1).row() == r.row() - 1 ? start : i;
         start = i;
@@ -108,6 +127,13 @@ final class LayerHatching {
       }
     }
     double[] best = new double[n];
+    double[] weight = new double[n];
+    double[] middle = new double[n];
+    for (int i = 0; i < n; i++) {
+      Run r = rows.get(i);
+      weight[root(region, i)] += r.to() - r.from();
+      middle[root(region, i)] += r.y() * (r.to() - r.from());
+    }
     Vec2[] spot = new Vec2[n];
     double tall = Lettering.NOTE * (Lettering.ASCENT - 0.02);
     int half = (int) Math.ceil((tall / 2 + CLEAR) / ROW);
@@ -115,13 +141,18 @@ final class LayerHatching {
       Run r = rows.get(i);
       double wide = Lettering.width(Integer.toString(r.layers()), Lettering.NOTE) + 2 * CLEAR;
       int root = root(region, i);
-      if (r.to() - r.from() < wide || r.to() - r.from() <= best[root]) {
+      double off = Math.abs(r.y() - middle[root] / weight[root]);
+      // Well in the middle counts for as much as some room to the left and right.
+      if (r.to() - r.from() < wide || spot[root] != null && score(r, wide, off) <= best[root]) {
         continue;
       }
       double[] span = free(rows, i, half);
-      if (span != null && span[1] - span[0] > Math.max(wide, best[root])) {
-        best[root] = span[1] - span[0];
-        spot[root] = new Vec2((span[0] + span[1]) / 2, r.y());
+      if (span != null && span[1] - span[0] > wide) {
+        double score = Math.min(span[1] - span[0], ROOM * wide) - off;
+        if (spot[root] == null || score > best[root]) {
+          best[root] = score;
+          spot[root] = new Vec2((span[0] + span[1]) / 2, r.y());
+        }
       }
     }
     for (int i = 0; i < n; i++) {
@@ -132,7 +163,10 @@ final class LayerHatching {
         boxes.add(new Box(spot[i], wide + 2 * CLEAR, tall + 2 * CLEAR, 0));
       }
     }
-    return most;
+  }
+
+  private static double score(Run r, double wide, double off) {
+    return Math.min(r.to() - r.from(), ROOM * wide) - off;
   }
 
   /** The part of a run that the same number of layers goes on over, so many rows up and down. */
@@ -181,7 +215,7 @@ final class LayerHatching {
     return padwright.export.Sheet.centred(at, Lettering.NOTE, 0, words);
   }
 
-  /** A small field of a number of layers, for a legend. */
+  /** A small field of a number of layers without its number, for a legend. */
   static List<Item> sample(Bounds b, int layers) {
     List<Vec2> box =
         List.of(
@@ -189,6 +223,12 @@ final class LayerHatching {
             new Vec2(b.maxX(), b.minY()),
             new Vec2(b.maxX(), b.maxY()),
             new Vec2(b.minX(), b.maxY()));
-    return of(List.of(new Sheet(box, layers)), LineStyle.MARK, LineStyle.MARK);
+    LayerField field = new LayerField(List.of(new Sheet(box, layers)));
+    List<Item> items = new ArrayList<>();
+    for (Item i : hatched(field, field.runs(0, ROW), List.of())) {
+      items.add(new Stroke(((Stroke) i).path(), LineStyle.HATCH, true));
+    }
+    items.add(new Stroke(Path.polygon(box), LineStyle.MARK, true));
+    return items;
   }
 }

@@ -151,10 +151,7 @@ public final class PiecesJson implements Closeable {
     json.writeEndArray();
     json.writeArrayFieldStart("facets");
     List<Facet> facets =
-        FacetMaker.of(
-            part.cover().trim().flattened(CHORD_ERROR),
-            part.cover().skeleton(),
-            part.shape().section().taut());
+        FacetMaker.of(part.cover().trim().flattened(CHORD_ERROR), part.cover().skeleton());
     for (Facet facet : facets) {
       facet(facet);
     }

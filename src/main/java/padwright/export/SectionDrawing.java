@@ -2,7 +2,9 @@ package padwright.export;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import padwright.design.EdgeShape;
 import padwright.design.PadSpec;
 import padwright.design.Units;
@@ -38,6 +40,7 @@ public final class SectionDrawing {
   private final Section section;
   private final PadSpec spec;
   private final Facts facts;
+  private final String where;
   private final double scale;
   private final Bounds body;
   private final List<Item> items = new ArrayList<>();
@@ -54,7 +57,9 @@ public final class SectionDrawing {
   record Facts(
       double finishedHeight, double standOff, double leg, double penetration, double margin) {}
 
-  private SectionDrawing(PartHeader header, Section section, PadSpec spec, Facts facts) {
+  private SectionDrawing(
+      PartHeader header, Section section, String where, PadSpec spec, Facts facts) {
+    this.where = where;
     this.header = header;
     this.section = section;
     this.spec = spec;
@@ -68,23 +73,39 @@ public final class SectionDrawing {
     this.body = new Bounds(b.minX() * scale, b.minY() * scale, b.maxX() * scale, b.maxY() * scale);
   }
 
-  /** The section of a part. */
+  /** The section of a part, and one for each side that has another. */
+  public static List<NamedDrawing> all(PartHeader header, PartResult result) {
+    List<NamedDrawing> all = new ArrayList<>();
+    all.add(new NamedDrawing("section", of(header, result)));
+    Set<Section> drawn = new HashSet<>();
+    for (String side : result.shape().sideNames()) {
+      Section own = result.shape().sections().of(side);
+      if (own != result.shape().section() && drawn.add(own)) {
+        all.add(new NamedDrawing("section " + side, of(header, result, own, side + " ")));
+      }
+    }
+    return all;
+  }
+
+  /** The section of a part along every side that was not given another. */
   public static Drawing of(PartHeader header, PartResult result) {
+    return of(header, result, result.shape().section(), "");
+  }
+
+  private static Drawing of(PartHeader header, PartResult result, Section section, String where) {
     var staples = result.figures().staples();
-    return of(
-        header,
-        result.shape().section(),
-        result.spec(),
+    Facts facts =
         new Facts(
             result.shape().finishedHeight(),
             result.figures().standOff(),
             staples.leg(),
             staples.single().penetration(),
-            staples.single().margin()));
+            staples.single().margin());
+    return new SectionDrawing(header, section, where, result.spec(), facts).drawn();
   }
 
   static Drawing of(PartHeader header, Section section, PadSpec spec, Facts facts) {
-    return new SectionDrawing(header, section, spec, facts).drawn();
+    return new SectionDrawing(header, section, "", spec, facts).drawn();
   }
 
   private Drawing drawn() {
@@ -327,7 +348,8 @@ public final class SectionDrawing {
           "the board left under the point is counted where the board is thinnest: "
               + PieceNotes.depth(spec.leastThickness(), header.units()));
     }
-    NoteBlock block = NoteBlock.of(header.partName() + ": section across the edge", notes, 1);
+    NoteBlock block =
+        NoteBlock.of(header.partName() + ": section across the " + where + "edge", notes, 1);
     Vec2 middle = new Vec2(b.minX() + block.width() / 2, b.minY() - 7 - block.height() / 2);
     items.addAll(block.drawn(new Box(middle, block.width(), block.height(), 0)));
   }

@@ -229,12 +229,13 @@ public final class WrapMap {
       Vec2 in = inward(at).times(0.55 * deep);
       Bounds window = Bounds.of(at.plus(in)).grown(half);
       Vec2 shift = new Vec2(-window.minX() / k, -window.maxY() / k);
+      List<Sheet> near = LayerField.within(back, window);
+      if (near.isEmpty()) {
+        // At a hollow corner the cover opens and only the gusset lies there.
+        continue;
+      }
       List<Item> items =
-          new ArrayList<>(
-              LayerHatching.of(
-                  scaled(LayerField.within(back, window), k, shift),
-                  LineStyle.MARK,
-                  LineStyle.TRIM));
+          new ArrayList<>(LayerHatching.of(scaled(near, k, shift), LineStyle.MARK, LineStyle.TRIM));
       double size = 2 * half / k;
       items.add(
           new Stroke(
@@ -285,7 +286,8 @@ public final class WrapMap {
             WIDE,
             9,
             "Lines part regions where the number of layers changes; dash and dots: the trim line."
-                + " Regions are worked out from the folds, not sampled. Within 5 mm of a pleated"
+                + " Regions are worked out from the folds, not sampled. A gusset's own layer is"
+                + " left white. Within 5 mm of a pleated"
                 + " back corner a gather is counted as two layers more. What is turned through"
                 + " cut-outs is not counted."));
   }

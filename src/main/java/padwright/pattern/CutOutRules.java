@@ -104,7 +104,7 @@ final class CutOutRules {
               GEOMETRY,
               "Trim the two to butt, or move the cut-out in"));
     }
-    double flat = -shape.section().taut().startX();
+    double flat = -shape.sections().startX();
     if (rim < flat) {
       findings.add(
           Finding.of(

@@ -76,7 +76,7 @@ final class FindingRules {
 
   /** An edge shaped so deep that it meets its opposite leaves no flat top to pull from. */
   void edge(PadShape shape) {
-    double in = -shape.section().taut().startX();
+    double in = -shape.sections().startX();
     double half = Math.min(shape.length(), shape.width()) / 2;
     if (in > 0 && Offset.by(shape.outline(), -in).isEmpty()) {
       findings.add(

@@ -3,6 +3,7 @@ package padwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import padwright.cover.CoverPlan;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
@@ -10,6 +11,7 @@ import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.PadShape;
+import padwright.shape.Section;
 import padwright.shape.TautPath;
 
 /** The lines on a flat cover along which it bends over the pad's edges. */
@@ -17,82 +19,133 @@ final class FoldLines {
   /** A bend on a larger radius than this is shown by the lines where it begins and ends, mm. */
   private static final double ROUND = 3;
 
-  private FoldLines() {}
-
   /** Every bend: a sharp one by its middle, a round one by its beginning and its end. */
   static List<Path> of(PadShape shape, CoverPlan cover) {
-    TautPath taut = shape.section().taut();
-    List<Path> lines = new ArrayList<>();
+    FoldLines lines = new FoldLines(shape, cover);
+    if (shape.sections().special().isEmpty()) {
+      for (double level : bends(shape.section().taut())) {
+        lines.at(side -> level);
+      }
+      return lines.found;
+    }
+    for (int i = 0; i < shape.outline().segments().size(); i++) {
+      for (double level : bends(shape.sections().path(shape.sideNames().get(i)))) {
+        lines.line(i, level);
+      }
+    }
+    return lines.found;
+  }
+
+  /** The line along which staples go, where it lies on the cover and not in what was cut away. */
+  static List<Path> staples(PadShape shape, CoverPlan cover, double edgeDistance) {
+    FoldLines lines = new FoldLines(shape, cover);
+    lines.at(
+        side -> {
+          TautPath taut = shape.sections().path(side);
+          return taut.backStart() + edgeDistance + taut.out(taut.backStart());
+        });
+    return lines.found;
+  }
+
+  /** Path lengths at which a covering bends. */
+  private static List<Double> bends(TautPath taut) {
+    List<Double> levels = new ArrayList<>();
     double s = taut.startX();
     for (Segment piece : taut.neutral().segments()) {
       if (piece.isArc()) {
         if (piece.radius() > ROUND) {
-          lines.addAll(at(shape, cover, s));
-          lines.addAll(at(shape, cover, s + piece.length()));
+          levels.add(s);
+          levels.add(s + piece.length());
         } else {
-          lines.addAll(at(shape, cover, s + piece.length() / 2));
+          levels.add(s + piece.length() / 2);
         }
       }
       s += piece.length();
     }
-    if (taut.neutral().segments().stream().noneMatch(Segment::isArc)) {
+    if (levels.isEmpty()) {
       // A covering of no thickness bends in a point.
       double run = taut.startX();
       List<Segment> pieces = taut.neutral().segments();
       for (int i = 0; i + 1 < pieces.size(); i++) {
         run += pieces.get(i).length();
-        lines.addAll(at(shape, cover, run));
+        levels.add(run);
       }
     }
-    return lines;
+    return levels;
   }
 
-  /** The line at one path length, where it lies on the cover and not in what was cut away. */
-  static List<Path> at(PadShape shape, CoverPlan cover, double level) {
-    List<Vec2> within = null;
-    Optional<Path> inner = null;
-    List<Path> lines = new ArrayList<>();
-    List<Segment> outline = shape.outline().segments();
-    for (int i = 0; i < outline.size(); i++) {
-      Segment s = outline.get(i);
-      Segment previous = outline.get(Math.floorMod(i - 1, outline.size()));
-      Segment next = outline.get((i + 1) % outline.size());
-      if (s.isArc()) {
-        double out = Math.signum(s.bulge()) * level;
-        if (s.radius() + out > 0) {
-          Vec2 c = s.centre();
-          double k = (s.radius() + out) / s.radius();
-          lines.add(
-              new Path(
-                  List.of(
-                      new Segment(
-                          c.plus(s.start().minus(c).times(k)),
-                          c.plus(s.end().minus(c).times(k)),
-                          s.bulge())),
-                  false));
-        }
-        continue;
-      }
-      Vec2 out = s.directionAt(0).right().times(level);
-      Vec2 along = s.directionAt(0);
-      Vec2 from = s.start().plus(out).along(along, -hollow(previous, s) * level);
-      Vec2 to = s.end().plus(out).along(along, hollow(s, next) * level);
-      if (level < 0) {
-        // Inside the outline the lines of two sides meet at a mitre.
-        if (inner == null) {
-          inner = Offset.by(shape.outline(), level);
-        }
-        inner.ifPresent(p -> lines.addAll(matching(p, s)));
-        continue;
-      }
-      if (within == null) {
-        within = cover.cut().flattened(0.05);
-      }
-      if (Polygons.contains(within, from.midpoint(to))) {
-        lines.add(Path.line(from, to));
-      }
+  private final PadShape shape;
+  private final CoverPlan cover;
+  private final List<Path> found = new ArrayList<>();
+  private List<Vec2> within;
+
+  private FoldLines(PadShape shape, CoverPlan cover) {
+    this.shape = shape;
+    this.cover = cover;
+  }
+
+  /** The line at one path length a side, all round. */
+  private void at(ToDoubleFunction<String> level) {
+    for (int i = 0; i < shape.outline().segments().size(); i++) {
+      line(i, level.applyAsDouble(shape.sideNames().get(i)));
     }
-    return lines;
+  }
+
+  /** The line along one side. */
+  private void line(int i, double level) {
+    List<Segment> outline = shape.outline().segments();
+    Segment s = outline.get(i);
+    Segment previous = outline.get(Math.floorMod(i - 1, outline.size()));
+    Segment next = outline.get((i + 1) % outline.size());
+    if (s.isArc()) {
+      double out = Math.signum(s.bulge()) * level;
+      if (s.radius() + out > 0) {
+        Vec2 c = s.centre();
+        double k = (s.radius() + out) / s.radius();
+        found.add(
+            new Path(
+                List.of(
+                    new Segment(
+                        c.plus(s.start().minus(c).times(k)),
+                        c.plus(s.end().minus(c).times(k)),
+                        s.bulge())),
+                false));
+      }
+      return;
+    }
+    if (level < 0) {
+      inner(i, s, level);
+      return;
+    }
+    Vec2 out = s.directionAt(0).right().times(level);
+    Vec2 along = s.directionAt(0);
+    Vec2 from = s.start().plus(out).along(along, -hollow(previous, s) * level);
+    Vec2 to = s.end().plus(out).along(along, hollow(s, next) * level);
+    if (within == null) {
+      within = cover.cut().flattened(0.05);
+    }
+    if (Polygons.contains(within, from.midpoint(to))) {
+      found.add(Path.line(from, to));
+    }
+  }
+
+  /**
+   * Inside the outline the lines of two sides meet at a mitre: each side's line is that of the
+   * outline moved in so far, the sides with another section by their own flat top.
+   */
+  private void inner(int i, Segment side, double level) {
+    int n = shape.sideNames().size();
+    Section own = shape.sections().of(shape.sideNames().get(i));
+    double[] each = new double[n];
+    for (int k = 0; k < n; k++) {
+      Section other = shape.sections().of(shape.sideNames().get(k));
+      each[k] = other == own ? level : other.taut().startX();
+    }
+    Optional<Path> moved =
+        shape.sections().special().isEmpty()
+            ? Offset.by(shape.outline(), level)
+            : Offset.by(shape.outline(), each);
+    moved.ifPresent(p -> found.addAll(matching(p, side)));
   }
 
   /** How far a line stops short of a hollow corner for each mm it lies out: at the bisector. */

@@ -3,6 +3,7 @@ package padwright.pattern;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import padwright.cover.CoverDeveloper;
 import padwright.design.Defaults;
@@ -18,10 +19,12 @@ import padwright.material.Wadding;
 import padwright.measure.InputRefused;
 import padwright.measure.Sentence;
 import padwright.shape.BaseSizer;
+import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
 import padwright.shape.PadShape;
 import padwright.shape.Section;
 import padwright.shape.SectionBuilder;
+import padwright.shape.Stack;
 
 /**
  * Fills the gaps of one wrapped pad and finds its shape: catalogue rows and defaults first, then
@@ -44,6 +47,7 @@ final class PadBuild {
   private final Defaults defaults = new Defaults();
   private final MakeUp made;
 
+  private final RunStacks stacks;
   private PadShape shape;
   private PadSpec spec;
   private CoverDeveloper developer;
@@ -53,6 +57,7 @@ final class PadBuild {
   PadBuild(WrappedPad pad, Catalogue catalogue) {
     this.pad = pad;
     made = new MakeUp(pad, catalogue, defaults);
+    stacks = new RunStacks(pad, made.stack);
     build();
   }
 
@@ -158,8 +163,8 @@ final class PadBuild {
 
   private double[] steps(int[] layers) {
     double[] steps = new double[4];
-    double x = made.stack.greatestX();
     for (int k = 0; k < 4; k++) {
+      double x = stacks.of(Outlines.SIDES.get(k)).greatestX();
       Neighbour n = pad.base().sides().get(k);
       double clearance =
           pad.base().clearance().orElse(Defaults.clearance(made.coverThickness, layers[k]));
@@ -181,18 +186,12 @@ final class PadBuild {
 
   private PadShape shape(double[] steps, double turnUnder) {
     Outlines.Named base = BaseSizer.base(pad.base().outline(), steps, pad.id());
-    Section section =
-        SectionBuilder.build(
-            made.stack,
-            made.foam.stream().map(f -> f.foam().name()).toList(),
-            made.board.name(),
-            made.wadding.map(Wadding::name).orElse(""),
-            made.coverThickness,
-            turnUnder);
+    EdgeSections sections = stacks.sections(base, stack -> section(stack, turnUnder));
     List<Path> cuts = new ArrayList<>();
-    for (PadSpec.FoamSpec f : made.foam) {
+    for (int k = 0; k < made.foam.size(); k++) {
+      double usual = made.foam.get(k).overhang();
       cuts.add(
-          Offset.by(base.path(), f.overhang())
+          foamCut(base, k, usual)
               .orElseThrow(
                   () ->
                       new InputRefused(
@@ -200,14 +199,11 @@ final class PadBuild {
                           0,
                           "parts[" + pad.id() + "].foam",
                           "stepped back by "
-                              + Sentence.of("%.1f mm", -f.overhang())
+                              + Sentence.of("%.1f mm", -usual)
                               + " nothing is left of a layer",
                           "Step it back less")));
     }
-    padwright.geometry.Bounds finished =
-        Offset.by(base.path(), section.greatestX() + made.coverThickness)
-            .orElse(base.path())
-            .bounds();
+    padwright.geometry.Bounds finished = finished(base, sections).orElse(base.path()).bounds();
     double length = base.path().bounds().width();
     double width = base.path().bounds().height();
     boolean opening = pad.base().size() == SizeMeaning.OPENING;
@@ -220,15 +216,46 @@ final class PadBuild {
     return new PadShape(
         base.path(),
         base.names(),
-        section,
+        sections,
         length,
         width,
         cuts,
         finished.width(),
         finished.height(),
-        section.top() + made.coverThickness,
+        sections.usual().top() + made.coverThickness,
         gap,
         RunRules.ends(pad, turnUnder));
+  }
+
+  private Section section(Stack stack, double turnUnder) {
+    return SectionBuilder.build(
+        stack,
+        made.foam.stream().map(f -> f.foam().name()).toList(),
+        made.board.name(),
+        made.wadding.map(Wadding::name).orElse(""),
+        made.coverThickness,
+        turnUnder);
+  }
+
+  /** A foam layer as cut: its edge as far beyond the base's as it is to stand along each side. */
+  private Optional<Path> foamCut(Outlines.Named base, int layer, double usual) {
+    List<Stack> along = stacks.along(base);
+    if (along.stream().allMatch(s -> s.equals(stacks.usual()))) {
+      return Offset.by(base.path(), usual);
+    }
+    double[] each = along.stream().mapToDouble(s -> s.layers().get(layer).overhang()).toArray();
+    return Offset.by(base.path(), each);
+  }
+
+  private Optional<Path> finished(Outlines.Named base, EdgeSections sections) {
+    if (sections.special().isEmpty()) {
+      return Offset.by(base.path(), sections.greatestX() + made.coverThickness);
+    }
+    double[] each =
+        base.names().stream()
+            .mapToDouble(n -> sections.of(n).greatestX() + made.coverThickness)
+            .toArray();
+    return Offset.by(base.path(), each);
   }
 
   PadShape shape() {

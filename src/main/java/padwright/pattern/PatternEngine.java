@@ -59,15 +59,8 @@ public final class PatternEngine {
     List<Vec2> trim = cover.trim().flattened(CHORD_ERROR);
     WrapReport wrap =
         WrapProof.check(
-            trim,
-            cover.skeleton(),
-            shape.section().taut(),
-            cover.gussets(),
-            cover.clips(),
-            shape.ends(),
-            strain);
-    LayerCounter layers =
-        new LayerCounter(trim, build.developer().skeleton(), shape.section().taut());
+            trim, cover.skeleton(), cover.gussets(), cover.clips(), shape.ends(), strain);
+    LayerCounter layers = new LayerCounter(trim, build.developer().skeleton());
 
     Defaults more = new Defaults();
     MountingPlanner mounter = new MountingPlanner(shape, spec, pad.host());

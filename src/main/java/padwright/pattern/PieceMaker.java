@@ -23,7 +23,6 @@ import padwright.pattern.PatternPiece.PointMark;
 import padwright.pattern.PatternPiece.SideUp;
 import padwright.pattern.PatternPiece.StapleMark;
 import padwright.shape.PadShape;
-import padwright.shape.TautPath;
 
 /** Turns what was worked out for a part into the flat pieces a maker cuts. */
 final class PieceMaker {
@@ -148,7 +147,7 @@ final class PieceMaker {
     // On top it is cut flush with the layer it lies on, which may be stepped back.
     double over =
         spec.waddingOverSides()
-            ? shape.section().greatestX() - spec.waddingThickness()
+            ? shape.sections().greatestX() - spec.waddingThickness()
             : spec.foam().get(spec.foam().size() - 1).overhang();
     double down =
         spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
@@ -216,9 +215,7 @@ final class PieceMaker {
     for (Path clip : cover.clips()) {
       lines.add(new LineMark(LineKind.RELIEF, stretched(clip)));
     }
-    TautPath taut = shape.section().taut();
-    double stapleLevel = taut.backStart() + spec.edgeDistance() + taut.out(taut.backStart());
-    for (Path p : FoldLines.at(shape, cover, stapleLevel)) {
+    for (Path p : FoldLines.staples(shape, cover, spec.edgeDistance())) {
       lines.add(new LineMark(LineKind.STAPLE, stretched(p)));
     }
     lines.add(new LineMark(LineKind.BASE_OUTLINE, stretched(shape.outline())));

@@ -16,6 +16,7 @@ import padwright.design.WrappedPad.Run;
 import padwright.shape.EdgeEnds;
 import padwright.shape.EdgeEnds.EdgeEnd;
 import padwright.shape.EdgeEnds.Kind;
+import padwright.shape.Outlines;
 import padwright.shape.PadShape;
 
 /** Runs of the edge that differ from the rest: where the covering ends there, and what follows. */
@@ -51,24 +52,63 @@ final class RunRules {
     List<Finding> findings = new ArrayList<>();
     for (Run run : pad.runs()) {
       String sides = FindingRules.capital(String.join(", ", run.sides()));
-      if (run.edge().isPresent() || run.overhang().isPresent()) {
-        findings.add(
-            Finding.plain(
-                "run-section",
-                STOP,
-                sides
-                    + ": another edge shape or overhang than the rest of the part has is not"
-                    + " covered; the part is drawn with one section all round.",
-                OWN,
-                "Give the whole part one edge shape and overhang, or make it in two parts"));
-      }
       if (run.open().isPresent()) {
         findings.add(open(sides, run.open().get()));
       } else if (run.turnUnder().isPresent()) {
         turnUnder(findings, sides, run.turnUnder().getAsDouble(), spec, shape);
       }
     }
+    sections(findings, shape);
     return findings;
+  }
+
+  /** What becomes of the edge where one section passes into another. */
+  private static void sections(List<Finding> findings, PadShape shape) {
+    Outlines.Named outline = new Outlines.Named(shape.outline(), shape.sideNames());
+    for (RunStacks.Change change : RunStacks.changes(outline, shape.sections())) {
+      double before = shape.sections().path(change.before()).developed();
+      double after = shape.sections().path(change.after()).developed();
+      String where = FindingRules.capital(change.before()) + " to " + change.after();
+      if (change.sharp()) {
+        findings.add(
+            Finding.of(
+                "run-section",
+                NOTE,
+                FindingRules.text(
+                    "%s: the edge changes its shape or overhang at the corner; both edges run on to"
+                        + " the arris between them and are mitred there, and the cover's sides are"
+                        + " %.1f and %.1f.",
+                    where, before, after),
+                before,
+                after,
+                "mm",
+                OWN,
+                "Shape the foam right up to the corner from both sides, then pull the covering"));
+      } else {
+        findings.add(notWorkedOut(where, change.hollow()));
+      }
+    }
+  }
+
+  private static Finding notWorkedOut(String where, boolean hollow) {
+    String remedy = "Let the run end at a sharp corner that points outwards";
+    return hollow
+        ? Finding.plain(
+            "run-section-hollow",
+            STOP,
+            where
+                + ": the edge changes its shape or overhang at a hollow corner, and a gusset between"
+                + " two sections is not worked out.",
+            OWN,
+            remedy)
+        : Finding.plain(
+            "run-section-smooth",
+            STOP,
+            where
+                + ": the edge changes its shape or overhang where there is no corner, and a passage"
+                + " from one to the other is not worked out.",
+            OWN,
+            remedy);
   }
 
   private static Finding open(String sides, Open open) {

@@ -12,6 +12,7 @@ import padwright.geometry.Path;
  *     corner"
  * @param length base size along x
  * @param width base size along y
+ * @param sections across the edge of each side
  * @param ends where the covering ends along each side
  * @param foam cut outline of each foam layer, from the board upwards
  * @param finishedHeight from the board's back to the face
@@ -19,7 +20,7 @@ import padwright.geometry.Path;
 public record PadShape(
     Path outline,
     List<String> sideNames,
-    Section section,
+    EdgeSections sections,
     double length,
     double width,
     List<Path> foam,
@@ -28,6 +29,11 @@ public record PadShape(
     double finishedHeight,
     List<Double> bareGap,
     EdgeEnds ends) {
+  /** The section of every side that was not given another. */
+  public Section section() {
+    return sections.usual();
+  }
+
   /** A shape whose covering ends alike all round. */
   public PadShape(
       Path outline,
@@ -43,7 +49,7 @@ public record PadShape(
     this(
         outline,
         sideNames,
-        section,
+        EdgeSections.all(section),
         length,
         width,
         foam,

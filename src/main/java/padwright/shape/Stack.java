@@ -34,6 +34,17 @@ public record Stack(
   /** A foam layer: its thickness, and its edge beyond the base outline. */
   public record Layer(double thickness, double overhang) {}
 
+  /** The same layers with another edge shape. */
+  public Stack withEdge(EdgeShape shape) {
+    return new Stack(board, backArris, layers, shape, wadding, waddingOverSides);
+  }
+
+  /** The same with every layer's edge so far beyond the base outline. */
+  public Stack withOverhang(double overhang) {
+    List<Layer> moved = layers.stream().map(l -> new Layer(l.thickness(), overhang)).toList();
+    return new Stack(board, backArris, moved, edge, wadding, waddingOverSides);
+  }
+
   public double foamHeight() {
     double height = 0;
     for (Layer layer : layers) {

@@ -18,6 +18,9 @@ import padwright.geometry.Vec2;
  * length, counted as D is, at which the covering lies flat on the back.
  */
 public final class TautPath {
+  /** A piece that falls less than this is level, mm. */
+  private static final double LEVEL = 1e-12;
+
   private final Path hull;
   private final Path neutral;
   private final double startX;
@@ -93,9 +96,47 @@ public final class TautPath {
     return neutral.end().plus(new Vec2(-left, 0));
   }
 
+  /**
+   * Path length at which the covering comes down to a height, from the end of the flat top to where
+   * the back begins; the nearest of the two where it never does.
+   */
+  public double levelAt(double height) {
+    double s = startX;
+    for (int i = 0; i < lengths.length - 1; i++) {
+      Segment piece = neutral.segments().get(i);
+      double from = piece.start().y();
+      double to = piece.end().y();
+      if (height >= to && from - to > LEVEL) {
+        return height >= from ? s : s + lengths[i] * fraction(i, height);
+      }
+      s += lengths[i];
+    }
+    return backStart;
+  }
+
+  /** Where along a falling piece a height is reached, 0 to 1. */
+  private double fraction(int i, double height) {
+    Segment piece = neutral.segments().get(i);
+    if (sweeps[i] == 0) {
+      return (piece.start().y() - height) / (piece.start().y() - piece.end().y());
+    }
+    // Every bend turns clockwise from the top to the back, so its height falls all along.
+    double radius = piece.start().distance(centres[i]);
+    double sine = Math.max(-1, Math.min(1, (height - centres[i].y()) / radius));
+    double angle = Math.asin(sine);
+    return (piece.start().minus(centres[i]).angle() - angle) / -sweeps[i];
+  }
+
   /** Distance out from the base outline in plan at path length {@code s}. */
   public double out(double s) {
     return at(s).x();
+  }
+
+  /** Path length at which the flat top ends and the covering begins to bend down. */
+  public double topEnd() {
+    Segment first = neutral.segments().get(0);
+    boolean level = sweeps[0] == 0 && first.end().y() == first.start().y();
+    return level ? startX + lengths[0] : startX;
   }
 
   /** How far out the wall ends, where the last bend begins. */

@@ -147,10 +147,7 @@ class CornersTest {
   void twoTurnUndersOverlapInTheSquareAtABackCorner() {
     PartResult part = pad(Pads.rectangle(400, 300), Treatment.SINGLE_PLEAT, 24, Kind.SEAT);
     LayerCounter layers =
-        new LayerCounter(
-            part.cover().trim().flattened(0.01),
-            part.cover().skeleton(),
-            part.shape().section().taut());
+        new LayerCounter(part.cover().trim().flattened(0.01), part.cover().skeleton());
     assertThat(layers.at(new Vec2(0, -140))).isEqualTo(1);
     assertThat(layers.at(new Vec2(0, 0))).isZero();
     // 16 in from both edges: beyond the flaps of 12, where only the two turn-unders lie.

@@ -19,10 +19,7 @@ import padwright.pattern.PartResult;
  */
 class FacetMakerTest {
   private static List<Facet> facets(PartResult part) {
-    return FacetMaker.of(
-        part.cover().trim().flattened(0.01),
-        part.cover().skeleton(),
-        part.shape().section().taut());
+    return FacetMaker.of(part.cover().trim().flattened(0.01), part.cover().skeleton());
   }
 
   private static Pads pads(OutlineShape outline, Treatment treatment, EdgeShape edge) {

@@ -1,142 +1,279 @@
 package padwright.cover;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import padwright.cover.SampledOutline.Piece;
+import padwright.cover.SampledOutline.Place;
+import padwright.design.PadSpec;
+import padwright.geometry.Path;
+import padwright.geometry.Vec2;
+import padwright.shape.EdgeEnds;
 
 /**
- * A second way to wrap a cover, for tests only and apart from the product's: it walks over the pad
- * point by point and asks JTS whether the flat place that comes there is part of the cover, and
- * walks along the cut line and asks where each point of it ends up. For pads with straight sides
- * and upright walls: a board, flush foam, square edges, a covering of some thickness.
+ * A second way to wrap a cover, for tests only and apart from the product's: it has a section of
+ * its own from points of the solid, has JTS move the outline out to each level, walks over the pad
+ * point by point and asks JTS whether the flat place that comes there is part of the cover. Raw
+ * edges are folded in by {@link SampledCorner}, gussets laid in by {@link SampledGusset}.
  */
 final class SampledWrap {
-  private static final double STEP = 1.0;
+  /** Between two points along the pad, mm. */
+  static final double ALONG = 2;
 
-  final double bareArea;
-  final double leastHiding;
-  final double leastTurnUnder;
+  /** Between two levels down the wall, mm; no more. */
+  static final double DOWN = 1;
+
+  /** Between two lines along which the turn-under is measured, mm. */
+  static final double LINES = 0.5;
+
+  /** The back is met this early, mm: what is called bare has to be bare by more. */
+  private static final double EARLY = 0.06;
+
+  private static final double FURTHEST = 150;
+  private static final double NOTCH = 40;
+
+  double bareArea;
+  double leastHiding = Double.POSITIVE_INFINITY;
+  double leastTurnUnder = Double.POSITIVE_INFINITY;
+  double worstShort = Double.NEGATIVE_INFINITY;
+  double foldError;
+
+  private final Polygon cover;
+  private final IndexedPointInAreaLocator in;
+  private final SampledSection section;
+  private final SampledOutline outline;
+  private final EdgeEnds ends;
+  private final Map<Integer, SampledGusset> gussets = new HashMap<>();
 
   /**
-   * @param outline corners of the base, anticlockwise, as x0, y0, x1, y1, ...
-   * @param cut corners of the trimmed cover in the same frame
-   * @param wall height of the wall, foam and board
-   * @param thickness of the covering
-   * @param over for each corner i (between side i and side i + 1): 1 side i on top, 2 side i + 1 on
-   *     top, 3 both (double pleat)
+   * @param cut the trimmed cover
+   * @param corners as printed
    */
-  SampledWrap(double[][] outline, double[][] cut, double wall, double thickness, int[] over) {
-    int n = outline.length;
-    Coordinate[] ring = new Coordinate[cut.length + 1];
-    for (int i = 0; i < cut.length; i++) {
-      ring[i] = new Coordinate(cut[i][0], cut[i][1]);
+  SampledWrap(
+      List<Vec2> cut,
+      Skeleton folds,
+      PadSpec solid,
+      EdgeEnds ends,
+      List<CornerPlan> corners,
+      List<Gusset> pieces,
+      List<Path> clips) {
+    cover = SampledOutline.polygon(cut);
+    in = new IndexedPointInAreaLocator(cover);
+    section = new SampledSection(solid);
+    outline = new SampledOutline(folds);
+    this.ends = ends;
+    int next = 0;
+    for (int i = 0; i < outline.pieces.size(); i++) {
+      if (outline.pieces.get(i).fold() == Fold.GUSSET) {
+        gussets.put(i, new SampledGusset(pieces.get(next++), outline.pieces.get(i)));
+      }
     }
-    ring[cut.length] = ring[0];
-    Polygon polygon = new GeometryFactory().createPolygon(ring);
-    IndexedPointInAreaLocator in = new IndexedPointInAreaLocator(polygon);
-    // Down the wall to where the covering lies on the back: two quarter turns about t/2.
-    double down = wall + Math.PI * thickness / 2;
-    double bare = 0;
-    double hiding = Double.POSITIVE_INFINITY;
-    double turnUnder = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < n; i++) {
-      double[] a = outline[i];
-      double[] b = outline[(i + 1) % n];
-      double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      double tx = (b[0] - a[0]) / length;
-      double ty = (b[1] - a[1]) / length;
-      for (double t = STEP / 2; t < length; t += STEP) {
-        for (double s = STEP / 2; s < down; s += STEP) {
-          if (!has(in, a, tx, ty, t, s)) {
-            bare += STEP * STEP;
-          }
-        }
-        // Outwards along this line until the cover ends; on the back the mitre of the corner rules.
-        double reach = down;
-        while (has(in, a, tx, ty, t, reach + 0.02) && reach < down + 200) {
-          reach += 0.02;
-        }
-        double under = reach - down;
-        double toCorner = Math.min(t / mitre(outline, i - 1), (length - t) / mitre(outline, i));
-        if (under < toCorner - 0.1 && has(in, a, tx, ty, t, down - 0.5)) {
-          turnUnder = Math.min(turnUnder, under);
+    face();
+    sides();
+    turnUnders();
+    corners(cut, folds, corners);
+    for (Path clip : clips) {
+      if (out(clip.start()) < section.backStart - EARLY) {
+        bareArea += 100;
+      }
+    }
+  }
+
+  private EdgeEnds.EdgeEnd end(int piece) {
+    return ends.of(outline.pieces.get(piece).name());
+  }
+
+  private boolean has(Vec2 p) {
+    return in.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR;
+  }
+
+  private double out(Vec2 p) {
+    return outline.pieces.stream().mapToDouble(k -> k.distance(p)).min().orElse(0);
+  }
+
+  private void face() {
+    Geometry flat = outline.moved(section.startX);
+    bareArea += OverlayNGRobust.overlay(flat, cover, OverlayNG.DIFFERENCE).getArea();
+  }
+
+  private void sides() {
+    double deep = section.backStart - EARLY;
+    int levels = (int) Math.ceil((deep - section.startX) / DOWN);
+    double step = (deep - section.startX) / levels;
+    for (int k = 0; k < levels; k++) {
+      double s = section.startX + (k + 0.5) * step;
+      for (Place at : outline.round(section.out(s), ALONG)) {
+        EdgeEnds.EdgeEnd end = end(at.piece());
+        boolean wanted = !end.bare() && (end.turned() || s < section.wallEnd - EARLY);
+        if (wanted && !covered(at, s)) {
+          bareArea += at.length() * step;
         }
       }
     }
-    for (double[] p : along(cut)) {
-      for (int i = 0; i < n; i++) {
-        hiding = Math.min(hiding, hiding(outline, i, p, down, thickness, over[i]));
+  }
+
+  private boolean covered(Place at, double s) {
+    Piece piece = outline.pieces.get(at.piece());
+    Vec2 flat = piece.flat(at.along(), s);
+    SampledGusset after = gussets.get(at.piece());
+    SampledGusset before = gussets.get(outline.before(at.piece()));
+    if (after != null && s > after.tip && !after.shortOfSeam(true, flat, piece)) {
+      return after.covers(true, arris(at.piece(), s) + piece.length() - at.along(), s);
+    }
+    if (before != null && s > before.tip && !before.shortOfSeam(false, flat, piece)) {
+      return before.covers(false, arris(outline.before(at.piece()), s) + at.along(), s);
+    }
+    return has(flat);
+  }
+
+  /** How far the arris of the corner after a piece runs past the outline's corner at a level. */
+  private double arris(int i, double s) {
+    Vec2 u = outline.pieces.get(i).atEnd();
+    Vec2 v = outline.next(i).atStart();
+    return section.out(s) * Math.tan(Math.atan2(u.cross(v), u.dot(v)) / 2);
+  }
+
+  private void turnUnders() {
+    TreeSet<Integer> roundings = new TreeSet<>();
+    for (int i = 0; i < outline.pieces.size(); i++) {
+      Piece piece = outline.pieces.get(i);
+      if (!end(i).turned()) {
+        continue;
+      }
+      if (gussets.containsKey(i)) {
+        leastTurnUnder = Math.min(leastTurnUnder, section.depth(gussets.get(i).reach));
+      }
+      if (!piece.straight() && piece.turn() > 0) {
+        roundings.add(piece.site());
+        continue;
+      }
+      for (double t = LINES / 2; t < piece.length(); t += LINES) {
+        line(i, t);
       }
     }
-    bareArea = bare;
-    leastHiding = hiding;
-    leastTurnUnder = turnUnder;
-  }
-
-  private static boolean has(
-      IndexedPointInAreaLocator in, double[] a, double tx, double ty, double t, double s) {
-    // Outwards is to the right of travel.
-    return in.locate(new Coordinate(a[0] + tx * t + ty * s, a[1] + ty * t - tx * s))
-        != Location.EXTERIOR;
-  }
-
-  private static double mitre(double[][] outline, int corner) {
-    return Math.tan(turn(outline, corner) / 2);
-  }
-
-  private static double turn(double[][] outline, int corner) {
-    int n = outline.length;
-    int i = Math.floorMod(corner, n);
-    double[] a = outline[i];
-    double[] b = outline[(i + 1) % n];
-    double[] c = outline[(i + 2) % n];
-    double before = Math.atan2(b[1] - a[1], b[0] - a[0]);
-    double after = Math.atan2(c[1] - b[1], c[0] - b[0]);
-    return Math.IEEEremainder(after - before, 2 * Math.PI);
-  }
-
-  /** Distance on the wall of a raw edge point from the arris, if the fold brings it on a wall. */
-  private static double hiding(
-      double[][] outline, int corner, double[] p, double down, double thickness, int over) {
-    int n = outline.length;
-    double[] a = outline[corner];
-    double[] v = outline[(corner + 1) % n];
-    double before = Math.atan2(v[1] - a[1], v[0] - a[0]);
-    double turn = turn(outline, corner);
-    double r = Math.hypot(p[0] - v[0], p[1] - v[1]);
-    // Angle of the point from the outward normal of the side before, anticlockwise.
-    double angle =
-        Math.IEEEremainder(
-            Math.atan2(p[1] - v[1], p[0] - v[0]) - (before - Math.PI / 2), 2 * Math.PI);
-    double arris = thickness / 2 * Math.tan(turn / 2);
-    if (angle <= 0 || angle >= turn || r < 1e-9) {
-      return Double.POSITIVE_INFINITY;
+    for (int site : roundings) {
+      rounding(site);
     }
-    double fromFold = Math.min(angle, turn - angle);
-    if (over == 3 && fromFold > turn / 4) {
-      fromFold = turn / 2 - fromFold;
-    }
-    double depth = r * Math.cos(fromFold);
-    double aside = r * Math.sin(fromFold) - arris;
-    // 0.5: the sampled fold runs from the corner itself, the true one from within its bend.
-    return aside < -1e-6 || depth > down - 0.5 ? Double.POSITIVE_INFINITY : aside;
   }
 
-  private static List<double[]> along(double[][] cut) {
-    List<double[]> points = new ArrayList<>();
-    for (int i = 0; i < cut.length; i++) {
-      double[] a = cut[i];
-      double[] b = cut[(i + 1) % cut.length];
-      int steps = Math.max(1, (int) Math.ceil(Math.hypot(b[0] - a[0], b[1] - a[1]) / 0.25));
+  /** From where the back begins straight on until the covering ends. */
+  private void line(int i, double t) {
+    Piece piece = outline.pieces.get(i);
+    double s = section.backStart - EARLY;
+    double from = s;
+    while (s < from + FURTHEST && inOwn(i, piece.flat(t, s))) {
+      s += 1;
+    }
+    if (s == from) {
+      return;
+    }
+    double low = s - 1;
+    double high = s;
+    while (high - low > 1e-4) {
+      double mid = (low + high) / 2;
+      if (inOwn(i, piece.flat(t, mid))) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    double depth = section.depth(high);
+    Vec2 place = piece.flat(t, -depth);
+    for (int k = 0; k < outline.pieces.size(); k++) {
+      if (k != i && !end(k).bare() && outline.pieces.get(k).distance(place) < depth - 0.1) {
+        return;
+      }
+    }
+    if (!has(piece.flat(t, high))) {
+      reaches(i, depth);
+    }
+  }
+
+  private boolean inOwn(int i, Vec2 flat) {
+    Piece piece = outline.pieces.get(i);
+    SampledGusset after = gussets.get(i);
+    SampledGusset before = gussets.get(outline.before(i));
+    return has(flat)
+        && (after == null || after.shortOfSeam(true, flat, piece))
+        && (before == null || before.shortOfSeam(false, flat, piece));
+  }
+
+  private void reaches(int i, double depth) {
+    leastTurnUnder = Math.min(leastTurnUnder, depth);
+    worstShort = Math.max(worstShort, end(i).turnUnder() - depth);
+  }
+
+  /**
+   * A rounding's turn-under: down to where what lies there, drawn together, is still as long as the
+   * circle it comes to lie on, and no gap is a missing piece.
+   */
+  private void rounding(int site) {
+    List<Piece> arcs = outline.pieces.stream().filter(p -> p.site() == site).toList();
+    int piece = outline.pieces.indexOf(arcs.get(0));
+    double s = section.backStart - EARLY;
+    while (s < section.backStart + FURTHEST && whole(arcs, s)) {
+      s += 0.1;
+    }
+    if (s > section.backStart) {
+      reaches(piece, section.depth(s - 0.05));
+    }
+  }
+
+  private boolean whole(List<Piece> arcs, double s) {
+    double there = 0;
+    double needed = 0;
+    double gap = 0;
+    for (Piece arc : arcs) {
+      double flat = arc.turn() * (arc.radius() + s);
+      needed += arc.turn() * Math.max(0, arc.radius() + section.out(s));
+      int n = (int) Math.ceil(flat / 0.25);
+      for (int k = 0; k < n; k++) {
+        if (has(arc.flat(arc.length() * (k + 0.5) / n, s))) {
+          there += flat / n;
+          gap = 0;
+        } else {
+          gap += flat / n;
+        }
+        if (gap > NOTCH) {
+          return false;
+        }
+      }
+    }
+    return there >= needed - 0.5;
+  }
+
+  private void corners(List<Vec2> cut, Skeleton folds, List<CornerPlan> plans) {
+    List<SampledCorner> corners = new ArrayList<>();
+    for (int i = 0; i < outline.pieces.size(); i++) {
+      Fold fold = outline.pieces.get(i).fold();
+      if (fold != Fold.NONE && fold != Fold.GUSSET && !end(i).bare()) {
+        CornerPlan plan = plans.get(folds.elements().get(i).corner());
+        CornerPlan own = plan.radius() == 0 ? plan : null;
+        SampledCorner corner =
+            new SampledCorner(outline.pieces.get(i), outline.next(i), section, own);
+        foldError = Math.max(foldError, corner.foldError());
+        corners.add(corner);
+      }
+    }
+    for (int i = 0; i < cut.size(); i++) {
+      Vec2 a = cut.get(i);
+      Vec2 b = cut.get((i + 1) % cut.size());
+      int steps = Math.max(1, (int) Math.ceil(a.distance(b) / 0.25));
       for (int k = 0; k < steps; k++) {
-        double f = (double) k / steps;
-        points.add(new double[] {a[0] + (b[0] - a[0]) * f, a[1] + (b[1] - a[1]) * f});
+        Vec2 p = a.plus(b.minus(a).times((double) k / steps));
+        for (SampledCorner corner : corners) {
+          leastHiding = Math.min(leastHiding, corner.behindFold(p));
+        }
       }
     }
-    return points;
   }
 }

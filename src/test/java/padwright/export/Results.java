@@ -56,8 +56,7 @@ final class Results {
             12,
             OptionalDouble.empty());
     CoverPlan cover = developer.plan(15);
-    LayerCounter layers =
-        new LayerCounter(cover.trim().flattened(0.05), developer.skeleton(), section.taut());
+    LayerCounter layers = new LayerCounter(cover.trim().flattened(0.05), developer.skeleton());
     StaplePlan staples =
         new StaplePlanner(shape, spec, kind, Side.FRONT)
             .plan(cover.corners(), layers, List.of(), OptionalDouble.of(8), List.of(spec.staple()));
