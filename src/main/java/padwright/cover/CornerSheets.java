@@ -19,9 +19,6 @@ final class CornerSheets {
 
   private static final double LEAST_AREA = 1e-3;
 
-  /** Step in which a raw edge is walked along, mm, as in {@link WrapProof}. */
-  private static final double WALK = 2;
-
   private final CornerFrame f;
   private final Fold fold;
   private final TautPath path;
@@ -84,33 +81,6 @@ final class CornerSheets {
                 new Vec2(at, back + CornerCut.JOINED),
                 new Vec2(at - CornerCut.JOINED, back + CornerCut.JOINED)),
             2));
-  }
-
-  /**
-   * The raw edge on a side's wall that lies nearest to the fold that hides it: x past the corner, y
-   * path length; null where none lies there.
-   */
-  Vec2 rawEdge(boolean first) {
-    Vec2 nearest = null;
-    double least = Double.POSITIVE_INFINITY;
-    FoldMap map = new FoldMap(f, fold, path);
-    for (int i = 0; i < near.size(); i++) {
-      Vec2 a = near.get(i);
-      Vec2 d = near.get((i + 1) % near.size()).minus(a);
-      int steps = Math.max(1, (int) Math.ceil(d.length() / WALK));
-      for (int k = 0; k <= steps; k++) {
-        Vec2 p = a.along(d, (double) k / steps);
-        for (boolean half : new boolean[] {true, false}) {
-          boolean lies = fold == Fold.DOUBLE ? half == first : fold.firstOver() == first;
-          if (lies && map.hiding(half, p) < least) {
-            least = map.hiding(half, p);
-            Vec2 landed = map.land(half, p);
-            nearest = new Vec2(f.fold(path, landed.y()) - landed.x(), landed.y());
-          }
-        }
-      }
-    }
-    return nearest;
   }
 
   /** What the fold takes on in a band: the half of the surplus that belongs to a side. */
