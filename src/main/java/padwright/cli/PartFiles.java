@@ -15,6 +15,7 @@ import padwright.export.PartSections;
 import padwright.export.PieceDrawing;
 import padwright.export.PieceFiles;
 import padwright.export.SvgWriter;
+import padwright.export.WrapMap;
 import padwright.export.pdf.PartPdf;
 import padwright.export.pdf.PrintCorrection;
 import padwright.material.Paper;
@@ -24,7 +25,8 @@ import padwright.pattern.PatternSet;
 
 /**
  * The files of a job: for each part a folder named after its id, in it the PDF to print, one SVG a
- * piece, one more for the other hand where that differs, the section, and one a different corner.
+ * piece, one more for the other hand where that differs, the section, the map of the wrap proof,
+ * and one a different corner.
  */
 final class PartFiles {
   private static final String SVG = "svg";
@@ -62,6 +64,11 @@ final class PartFiles {
     }
     for (NamedDrawing section : PartSections.all(header, result)) {
       svg(out, folder + names.unique("", section.name(), SVG), section.drawing());
+      count++;
+    }
+    if (result.shape().sections().special().isEmpty()) {
+      // Between two sections the flaps are no mirror images, and the map lays them as if they were.
+      svg(out, folder + names.unique("", "wrap-map", SVG), WrapMap.of(header, result));
       count++;
     }
     for (NamedDrawing corner : CornerDiagram.all(header, result)) {

@@ -1,0 +1,205 @@
+package padwright.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.LaidCover.Sheet;
+import padwright.cover.LaidCover.Wall;
+import padwright.cover.Skeleton.Element;
+import padwright.cover.Skeleton.Side;
+import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Polygons;
+import padwright.geometry.Vec2;
+import padwright.shape.EdgeEnds;
+import padwright.shape.TautPath;
+
+/**
+ * Unrolls the wall side by side. Facets of a pleated rounding follow one another, each as wide as
+ * it is on the base outline; so do pieces of a curve that bear one name.
+ */
+final class LaidWalls {
+  private final LaidCover laid;
+  private final Skeleton skeleton;
+  private final TautPath path;
+  private final EdgeEnds ends;
+  private final GussetSeams seams;
+  private final List<Wall> walls = new ArrayList<>();
+
+  LaidWalls(LaidCover laid, Skeleton skeleton, TautPath path, EdgeEnds ends) {
+    this.laid = laid;
+    this.skeleton = skeleton;
+    this.path = path;
+    this.ends = ends;
+    seams = new GussetSeams(skeleton);
+  }
+
+  List<Wall> all() {
+    int n = skeleton.elements().size();
+    int first = 0;
+    // A side may begin in the middle of the list's first name.
+    while (first < n - 1
+        && skeleton.previous(first).name().equals(skeleton.elements().get(first).name())) {
+      first++;
+    }
+    for (int k = 0; k < n; ) {
+      int run = 1;
+      String name = skeleton.elements().get((first + k) % n).name();
+      while (k + run < n && skeleton.elements().get((first + k + run) % n).name().equals(name)) {
+        run++;
+      }
+      wall(name, (first + k) % n, run);
+      k += run;
+    }
+    return walls;
+  }
+
+  private void wall(String name, int first, int run) {
+    List<Sheet> sheets = new ArrayList<>();
+    List<List<Vec2>> gusset = new ArrayList<>();
+    double at = 0;
+    double eased = 0;
+    double stretched = 0;
+    boolean plain = run == 1;
+    int n = skeleton.elements().size();
+    double down = ends.of(name).turned() ? path.backStart() : path.wallEnd();
+    for (int k = 0; k < run; k++) {
+      int i = (first + k) % n;
+      Element e = skeleton.elements().get(i);
+      double length = e.segment().length();
+      if (e instanceof Sweep sweep && !ends.of(name).bare()) {
+        double strain = strain(sweep, down);
+        eased = sweep.hollow() ? eased : Math.max(eased, strain);
+        stretched = sweep.hollow() ? Math.max(stretched, strain) : stretched;
+      }
+      element(i, e, at, length, run > 1, sheets);
+      gussets(i, at, length, gusset);
+      at += length;
+    }
+    walls.add(
+        new Wall(
+            name,
+            outline(first, (first + run - 1) % n, at, run > 1),
+            at,
+            eased,
+            stretched,
+            sheets,
+            gusset,
+            plain));
+  }
+
+  /** By how much the covering must give on a curve by the time it has come so far down. */
+  private double strain(Sweep sweep, double down) {
+    double x = path.out(down);
+    double r = sweep.radius();
+    if (!sweep.hollow()) {
+      return (down - Math.max(-r, x)) / (r + down);
+    }
+    return r <= down ? Double.POSITIVE_INFINITY : (r - x) / (r - down) - 1;
+  }
+
+  private void element(
+      int i, Element e, double at, double length, boolean joined, List<Sheet> sheets) {
+    int n = skeleton.elements().size();
+    int before = Math.floorMod(i - 1, n);
+    CornerSheets start = laid.corner(before);
+    CornerSheets stop = laid.corner(i);
+    List<Double> levels = laid.levels();
+    for (int b = 0; b + 1 < levels.size(); b++) {
+      double from = levels.get(b);
+      double to = levels.get(b + 1);
+      if (e instanceof Side side) {
+        add(sheets, laid.strip(i, side, from, to), i, at, length, joined, 1);
+      } else if (e instanceof Sweep sweep) {
+        for (List<Vec2> p : laid.sweeps().on(sweep, from, to)) {
+          add(sheets, scaled(p, sweep.radius()), i, at, length, joined, 1);
+        }
+      }
+      if (start != null) {
+        for (Sheet s : start.on(false, from, to)) {
+          List<Vec2> mirrored = s.polygon().stream().map(p -> new Vec2(-p.x(), p.y())).toList();
+          add(sheets, mirrored, i, at, length, joined, s.layers());
+        }
+      }
+      if (stop != null) {
+        for (Sheet s : stop.on(true, from, to)) {
+          List<Vec2> moved =
+              s.polygon().stream().map(p -> new Vec2(length + p.x(), p.y())).toList();
+          add(sheets, moved, i, at, length, joined, s.layers());
+        }
+      }
+    }
+  }
+
+  private static List<Vec2> scaled(List<Vec2> polar, double radius) {
+    return polar.stream().map(p -> new Vec2(p.x() * radius, p.y())).toList();
+  }
+
+  private void add(
+      List<Sheet> sheets,
+      List<Vec2> strip,
+      int i,
+      double at,
+      double length,
+      boolean joined,
+      int layers) {
+    if (strip.size() >= 3 && Math.abs(Polygons.signedArea(strip)) > LaidCover.LEAST_AREA) {
+      sheets.add(
+          new Sheet(strip.stream().map(p -> place(p, i, at, length, joined)).toList(), layers));
+    }
+  }
+
+  /** Where a point of an element's strip stands on the wall. */
+  private Vec2 place(Vec2 p, int i, double at, double length, boolean joined) {
+    double x = p.x();
+    if (joined && skeleton.elements().get(i) instanceof Side) {
+      double x0 = path.out(p.y());
+      double start = x0 * mitre(Math.floorMod(i - 1, skeleton.elements().size()));
+      double wide = Math.max(1e-6, length + start + x0 * mitre(i));
+      x = length * (x + start) / wide;
+    }
+    return new Vec2(at + x, -p.y());
+  }
+
+  private double mitre(int corner) {
+    return skeleton.elements().get(corner).after() == Fold.NONE
+        ? 0
+        : skeleton.frame(corner).mitre();
+  }
+
+  /** From where the covering leaves the flat top to where the back begins, between the mitres. */
+  private List<Vec2> outline(int first, int last, double length, boolean joined) {
+    double before = joined ? 0 : mitre(Math.floorMod(first - 1, skeleton.elements().size()));
+    double after = joined ? 0 : mitre(last);
+    List<Vec2> left = new ArrayList<>();
+    List<Vec2> right = new ArrayList<>();
+    for (double s : laid.levels()) {
+      left.add(new Vec2(-path.out(s) * before, -s));
+      right.add(0, new Vec2(length + path.out(s) * after, -s));
+    }
+    left.addAll(right);
+    return CornerSheets.anticlockwise(left);
+  }
+
+  private void gussets(int i, double at, double length, List<List<Vec2>> gusset) {
+    int before = Math.floorMod(i - 1, skeleton.elements().size());
+    if (skeleton.elements().get(i).after() == Fold.GUSSET) {
+      gusset.add(gusset(skeleton.frame(i), at + length, 1));
+    }
+    if (skeleton.elements().get(before).after() == Fold.GUSSET) {
+      gusset.add(gusset(skeleton.frame(before), at, -1));
+    }
+  }
+
+  /** Between the arris and the seam. */
+  private List<Vec2> gusset(CornerFrame f, double arris, int way) {
+    double tip = Gusset.tip(f);
+    List<Vec2> edge = new ArrayList<>();
+    List<Vec2> seam = new ArrayList<>();
+    for (double s : List.of(tip, path.wallEnd(), path.backStart())) {
+      double x = arris + way * f.fold(true, s);
+      edge.add(new Vec2(x, -s));
+      seam.add(0, new Vec2(x - way * seams.seamWidth(f, s), -s));
+    }
+    edge.addAll(seam);
+    return edge;
+  }
+}

@@ -1,0 +1,234 @@
+package padwright.export;
+
+import java.util.ArrayList;
+import java.util.List;
+import padwright.cover.LaidCover.Sheet;
+import padwright.export.Drawing.Item;
+import padwright.export.Drawing.LineStyle;
+import padwright.export.Drawing.Stroke;
+import padwright.export.LayerField.Run;
+import padwright.geometry.Bounds;
+import padwright.geometry.Path;
+import padwright.geometry.Vec2;
+
+/**
+ * A field of layers drawn: hatched differently for one, two, three and more layers, with the number
+ * written into every region that has room for it. mm on paper.
+ */
+final class LayerHatching {
+  /** Between the lines of two layers; those of one stand twice as far apart. */
+  static final double PITCH = 1.8;
+
+  private static final double DENSE = 1.0;
+
+  /** Rows in which room for a number is looked for. */
+  private static final double ROW = 0.5;
+
+  /** More than so many times its width makes a number's place no better. */
+  private static final double ROOM = 4;
+
+  /** Hatching shorter than this is a speck, mm. */
+  private static final double LEAST = 0.25;
+
+  private static final double CLEAR = 0.35;
+
+  private LayerHatching() {}
+
+  /**
+   * @param inside line between two regions of covering
+   * @param ofAll line where there is no covering beyond
+   */
+  static List<Item> of(List<Sheet> sheets, LineStyle inside, LineStyle ofAll) {
+    LayerField field = new LayerField(sheets);
+    List<Run> rows = field.runs(0, ROW);
+    List<Item> numbers = new ArrayList<>();
+    List<Box> boxes = new ArrayList<>();
+    label(rows, numbers, boxes);
+    List<Item> items = hatched(field, rows, boxes);
+    items.addAll(
+        field.edges((one, other) -> one == other ? null : one <= 0 || other <= 0 ? ofAll : inside));
+    items.addAll(numbers);
+    return items;
+  }
+
+  private static List<Item> hatched(LayerField field, List<Run> rows, List<Box> boxes) {
+    int most = rows.stream().mapToInt(Run::layers).max().orElse(0);
+    List<Item> items = new ArrayList<>();
+    hatch(items, field, Math.PI / 4, PITCH, boxes, r -> r.layers() == 3 || even(r, 1));
+    if (most > 1) {
+      hatch(items, field, -Math.PI / 4, PITCH, boxes, r -> r.layers() == 2 || r.layers() == 3);
+    }
+    if (most > 3) {
+      hatch(items, field, 0, DENSE, boxes, r -> r.layers() > 3);
+      hatch(items, field, Math.PI / 2, DENSE, boxes, r -> r.layers() > 3);
+    }
+    return items;
+  }
+
+  private static boolean even(Run r, int layers) {
+    return r.layers() == layers && Math.floorMod(r.row(), 2) == 0;
+  }
+
+  /** Whether a run is hatched. */
+  private interface Wanted {
+    boolean test(Run run);
+  }
+
+  private static void hatch(
+      List<Item> items, LayerField field, double angle, double pitch, List<Box> boxes, Wanted w) {
+    for (Run r : field.runs(angle, pitch)) {
+      if (w.test(r)) {
+        around(
+            items,
+            new Vec2(r.from(), r.y()).rotated(angle),
+            new Vec2(r.to(), r.y()).rotated(angle),
+            boxes,
+            0);
+      }
+    }
+  }
+
+  /** A line, left out where a number stands. */
+  private static void around(List<Item> items, Vec2 p, Vec2 q, List<Box> boxes, int first) {
+    for (int i = first; i < boxes.size(); i++) {
+      double[] span = boxes.get(i).span(p, q);
+      if (span != null) {
+        Vec2 d = q.minus(p);
+        around(items, p, p.along(d, span[0]), boxes, i + 1);
+        around(items, p.along(d, span[1]), q, boxes, i + 1);
+        return;
+      }
+    }
+    if (p.distance(q) > LEAST) {
+      items.add(
+          new Stroke(
+              Path.line(LayerField.hundredths(p), LayerField.hundredths(q)), LineStyle.HATCH));
+    }
+  }
+
+  /** Writes one number into each region where it finds room, near the region's middle. */
+  private static void label(List<Run> rows, List<Item> numbers, List<Box> boxes) {
+    int n = rows.size();
+    int[] region = new int[n];
+    int before = 0;
+    int start = 0;
+    for (int i = 0; i < n; i++) {
+      region[i] = i;
+      Run r = rows.get(i);
+      if (i > 0 && rows.get(i - 1).row() != r.row()) {
+        before = rows.get(i - 1).row() == r.row() - 1 ? start : i;
+        start = i;
+      }
+      for (int k = before; k < start; k++) {
+        Run o = rows.get(k);
+        if (o.layers() == r.layers() && o.from() < r.to() && r.from() < o.to()) {
+          region[root(region, i)] = root(region, k);
+        }
+      }
+    }
+    double[] best = new double[n];
+    double[] weight = new double[n];
+    double[] middle = new double[n];
+    for (int i = 0; i < n; i++) {
+      Run r = rows.get(i);
+      weight[root(region, i)] += r.to() - r.from();
+      middle[root(region, i)] += r.y() * (r.to() - r.from());
+    }
+    Vec2[] spot = new Vec2[n];
+    double tall = Lettering.NOTE * (Lettering.ASCENT - 0.02);
+    int half = (int) Math.ceil((tall / 2 + CLEAR) / ROW);
+    for (int i = 0; i < n; i++) {
+      Run r = rows.get(i);
+      double wide = Lettering.width(Integer.toString(r.layers()), Lettering.NOTE) + 2 * CLEAR;
+      int root = root(region, i);
+      double off = Math.abs(r.y() - middle[root] / weight[root]);
+      // Well in the middle counts for as much as some room to the left and right.
+      if (r.to() - r.from() < wide || spot[root] != null && score(r, wide, off) <= best[root]) {
+        continue;
+      }
+      double[] span = free(rows, i, half);
+      if (span != null && span[1] - span[0] > wide) {
+        double score = Math.min(span[1] - span[0], ROOM * wide) - off;
+        if (spot[root] == null || score > best[root]) {
+          best[root] = score;
+          spot[root] = new Vec2((span[0] + span[1]) / 2, r.y());
+        }
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      if (spot[i] != null) {
+        String words = Integer.toString(rows.get(i).layers());
+        numbers.add(centred(spot[i], words));
+        double wide = Lettering.width(words, Lettering.NOTE);
+        boxes.add(new Box(spot[i], wide + 2 * CLEAR, tall + 2 * CLEAR, 0));
+      }
+    }
+  }
+
+  private static double score(Run r, double wide, double off) {
+    return Math.min(r.to() - r.from(), ROOM * wide) - off;
+  }
+
+  /** The part of a run that the same number of layers goes on over, so many rows up and down. */
+  private static double[] free(List<Run> rows, int i, int half) {
+    Run r = rows.get(i);
+    double from = r.from();
+    double to = r.to();
+    for (int way = -1; way <= 1; way += 2) {
+      int k = i;
+      for (int step = 1; step <= half; step++) {
+        int row = r.row() + way * step;
+        double bestFrom = 0;
+        double bestTo = -1;
+        while (k >= 0 && k < rows.size() && way * (rows.get(k).row() - row) <= 0) {
+          Run o = rows.get(k);
+          if (o.row() == row && o.layers() == r.layers()) {
+            double a = Math.max(from, o.from());
+            double b = Math.min(to, o.to());
+            if (b - a > bestTo - bestFrom) {
+              bestFrom = a;
+              bestTo = b;
+            }
+          }
+          k += way;
+        }
+        if (bestTo <= bestFrom) {
+          return null;
+        }
+        from = bestFrom;
+        to = bestTo;
+      }
+    }
+    return new double[] {from, to};
+  }
+
+  private static int root(int[] region, int i) {
+    int r = i;
+    while (region[r] != r) {
+      region[r] = region[region[r]];
+      r = region[r];
+    }
+    return r;
+  }
+
+  private static Item centred(Vec2 at, String words) {
+    return padwright.export.Sheet.centred(at, Lettering.NOTE, 0, words);
+  }
+
+  /** A small field of a number of layers without its number, for a legend. */
+  static List<Item> sample(Bounds b, int layers) {
+    List<Vec2> box =
+        List.of(
+            new Vec2(b.minX(), b.minY()),
+            new Vec2(b.maxX(), b.minY()),
+            new Vec2(b.maxX(), b.maxY()),
+            new Vec2(b.minX(), b.maxY()));
+    LayerField field = new LayerField(List.of(new Sheet(box, layers)));
+    List<Item> items = new ArrayList<>();
+    for (Item i : hatched(field, field.runs(0, ROW), List.of())) {
+      items.add(new Stroke(((Stroke) i).path(), LineStyle.HATCH, true));
+    }
+    items.add(new Stroke(Path.polygon(box), LineStyle.MARK, true));
+    return items;
+  }
+}
