@@ -66,11 +66,8 @@ final class PartFiles {
       svg(out, folder + names.unique("", section.name(), SVG), section.drawing());
       count++;
     }
-    if (result.shape().sections().special().isEmpty()) {
-      // Between two sections the flaps are no mirror images, and the map lays them as if they were.
-      svg(out, folder + names.unique("", "wrap-map", SVG), WrapMap.of(header, result));
-      count++;
-    }
+    svg(out, folder + names.unique("", "wrap-map", SVG), WrapMap.of(header, result));
+    count++;
     for (NamedDrawing corner : CornerDiagram.all(header, result)) {
       svg(out, folder + names.unique("", corner.name(), SVG), corner.drawing());
       count++;

@@ -6,7 +6,6 @@ import java.util.List;
 import padwright.cover.LaidCover.Sheet;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
-import padwright.shape.TautPath;
 
 /**
  * Where the flaps of one folded corner lie on its two sides, level by level as {@link LayerCounter}
@@ -21,7 +20,6 @@ final class CornerSheets {
 
   private final CornerFrame f;
   private final Fold fold;
-  private final TautPath path;
   private final List<Vec2> near;
   private final double wide;
 
@@ -29,15 +27,19 @@ final class CornerSheets {
    * @param cut the cover at its trim line
    * @param end path length that no covering goes beyond
    */
-  CornerSheets(List<Vec2> cut, CornerFrame f, Fold fold, TautPath path, double end) {
+  CornerSheets(List<Vec2> cut, CornerFrame f, Fold fold, double end) {
     this.f = f;
     this.fold = fold;
-    this.path = path;
     wide = 2 * end * (1 + Math.abs(f.mitre()));
     // All that is folded lies past the corner on both sides; a fold may begin a little before it.
-    double least = Math.min(f.fold(true, path.startX()), f.fold(true, path.backStart())) - 1;
+    double least = Math.min(earliest(true), earliest(false)) - 1 - 3 * Math.abs(f.shift());
     List<Vec2> past = Polygons.below(cut, f.before().times(-1), -f.before().dot(f.apex()) - least);
     near = Polygons.below(past, f.after(), f.after().dot(f.apex()) - least);
+  }
+
+  private double earliest(boolean first) {
+    return Math.min(
+        f.fold(first, f.path(first).startX()), f.fold(first, f.path(first).backStart()));
   }
 
   /**
@@ -55,13 +57,12 @@ final class CornerSheets {
       Vec2 crease = map.crease(first);
       Vec2 beyond = first ? crease.left() : crease.right();
       double at = beyond.dot(f.tip());
-      add(
-          sheets,
-          reflected(seen(first, Polygons.below(half(first, from, to), beyond, at)), from, to));
-      add(sheets, reflected(far(first, map, beyond, at, from, to), from, to));
+      List<Vec2> close = Polygons.below(half(first, from, to), beyond, at);
+      add(sheets, reflected(first, close, from, to));
+      add(sheets, reflected(first, far(first, map, beyond, at, from, to), from, to));
     } else if (fold.single() && fold.firstOver() == first) {
-      add(sheets, reflected(seen(first, half(first, from, to)), from, to));
-      add(sheets, reflected(seen(!first, half(!first, from, to)), from, to));
+      add(sheets, reflected(first, half(first, from, to), from, to));
+      add(sheets, reflected(first, otherHalf(first, from, to), from, to));
     }
     return sheets;
   }
@@ -71,7 +72,7 @@ final class CornerSheets {
     if (fold == Fold.NONE || fold == Fold.GUSSET || f.turn() <= GATHERS) {
       return List.of();
     }
-    double back = path.backStart();
+    double back = f.pathBefore().backStart();
     double at = f.fold(true, back);
     return List.of(
         new Sheet(
@@ -85,23 +86,30 @@ final class CornerSheets {
 
   /** What the fold takes on in a band: the half of the surplus that belongs to a side. */
   private List<Vec2> half(boolean first, double from, double to) {
-    double a = f.fold(true, from);
-    double b = f.fold(true, to);
-    return Polygons.inside(
-        near,
-        anticlockwise(
-            List.of(
-                f.flat(first, a, from),
-                f.flat(first, Math.max(a, from * f.mitre()), from),
-                f.flat(first, Math.max(b, to * f.mitre()), to),
-                f.flat(first, b, to))));
+    return Polygons.inside(near, anticlockwise(surplus(first, from, to)));
+  }
+
+  /** The other half, turned over about the bisector to lie on it. */
+  private List<Vec2> otherHalf(boolean first, double from, double to) {
+    List<Vec2> region = surplus(first, from, to).stream().map(f::acrossBisector).toList();
+    return Polygons.inside(near, anticlockwise(region)).stream().map(f::acrossBisector).toList();
+  }
+
+  private List<Vec2> surplus(boolean first, double from, double to) {
+    double a = f.fold(first, from);
+    double b = f.fold(first, to);
+    return List.of(
+        f.flat(first, a, from),
+        f.flat(first, Math.max(a, f.bisector(first, from)), from),
+        f.flat(first, Math.max(b, f.bisector(first, to)), to),
+        f.flat(first, b, to));
   }
 
   /** The covering beyond a double pleat's crease, turned back about it. */
   private List<Vec2> far(
       boolean first, FoldMap map, Vec2 beyond, double at, double from, double to) {
-    double a = f.fold(true, from);
-    double b = f.fold(true, to);
+    double a = f.fold(first, from);
+    double b = f.fold(first, to);
     List<Vec2> band =
         List.of(
             f.flat(first, a, from),
@@ -113,20 +121,19 @@ final class CornerSheets {
             .map(p -> map.mirroredAboutCrease(first, p))
             .toList();
     List<Vec2> far = turned.size() < 3 ? List.of() : Polygons.inside(near, anticlockwise(turned));
-    return seen(first, far.stream().map(p -> map.mirroredAboutCrease(first, p)).toList());
+    return far.stream().map(p -> map.mirroredAboutCrease(first, p)).toList();
   }
 
-  private List<Vec2> seen(boolean first, List<Vec2> flat) {
-    return flat.stream().map(p -> new Vec2(f.past(first, p), f.out(first, p))).toList();
-  }
-
-  /** Folded over at the fold, which is followed by a chord in the band. */
-  private List<Vec2> reflected(List<Vec2> flap, double from, double to) {
-    double a = f.fold(true, from);
-    double slope = (f.fold(true, to) - a) / (to - from);
-    return flap.stream()
-        .map(p -> new Vec2(2 * (a + slope * (p.y() - from)) - p.x(), p.y()))
-        .toList();
+  /** Folded over at the fold, which is followed by a chord in the band, seen from its side. */
+  private List<Vec2> reflected(boolean first, List<Vec2> flap, double from, double to) {
+    double a = f.fold(first, from);
+    double slope = (f.fold(first, to) - a) / (to - from);
+    List<Vec2> turned = new ArrayList<>(flap.size());
+    for (Vec2 p : flap) {
+      double s = f.out(first, p);
+      turned.add(new Vec2(2 * (a + slope * (s - from)) - f.past(first, p), s));
+    }
+    return turned;
   }
 
   private static void add(List<Sheet> sheets, List<Vec2> polygon) {

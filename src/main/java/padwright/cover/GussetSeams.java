@@ -56,7 +56,7 @@ final class GussetSeams {
   }
 
   /** From the arris to the seam in the covering, on the wall at a path length. */
-  private static double seamWidth(CornerFrame f, double s) {
+  static double seamWidth(CornerFrame f, double s) {
     Vec2[] seam = Gusset.seamLine(f, true);
     double s0 = f.out(true, seam[0]);
     double s1 = f.out(true, seam[1]);

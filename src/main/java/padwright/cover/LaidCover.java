@@ -7,6 +7,7 @@ import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Bounds;
 import padwright.geometry.Polygons;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.EdgeEnds;
 import padwright.shape.TautPath;
@@ -24,14 +25,15 @@ public final class LaidCover {
   /** A bend round less than this is one chord, mm: no eye sees more of it. */
   private static final double SMALL = 2;
 
+  /** Levels nearer to one another than this are one, mm. */
+  private static final double SAME_LEVEL = 1e-6;
+
   static final double LEAST_AREA = 1e-3;
 
-  private final List<Vec2> cut;
   private final Skeleton skeleton;
-  private final TautPath path;
   private final CornerSheets[] corners;
   private final SweepSheets sweeps;
-  private final List<Double> levels;
+  private final List<List<Vec2>> strips = new ArrayList<>();
   private final double end;
 
   /**
@@ -75,55 +77,89 @@ public final class LaidCover {
     }
   }
 
-  /** As for {@link LayerCounter}: the trimmed cover, the folds and the solid. */
-  public LaidCover(List<Vec2> cut, Skeleton skeleton, TautPath path) {
-    this.cut = cut;
+  /** As for {@link LayerCounter}: the trimmed cover, and the folds and sections of the solid. */
+  public LaidCover(List<Vec2> cut, Skeleton skeleton) {
     this.skeleton = skeleton;
-    this.path = path;
+    int n = skeleton.elements().size();
     Bounds base = skeleton.outline().bounds();
-    double most = path.developed();
+    double most = 0;
+    for (int i = 0; i < n; i++) {
+      most = Math.max(most, skeleton.path(i).developed());
+    }
     for (Vec2 p : cut) {
       double dx = Math.max(base.minX() - p.x(), p.x() - base.maxX());
       double dy = Math.max(base.minY() - p.y(), p.y() - base.maxY());
       most = Math.max(most, Math.max(dx, dy));
     }
     end = most + CornerCut.JOINED;
-    corners = new CornerSheets[skeleton.elements().size()];
-    for (int i = 0; i < corners.length; i++) {
+    corners = new CornerSheets[n];
+    for (int i = 0; i < n; i++) {
       Fold fold = skeleton.elements().get(i).after();
       if (fold != Fold.NONE && fold != Fold.GUSSET) {
-        corners[i] = new CornerSheets(cut, skeleton.frame(i), fold, path, end);
+        corners[i] = new CornerSheets(cut, skeleton.frame(i), fold, end);
       }
+      strips.add(skeleton.elements().get(i) instanceof Side side ? strip(cut, i, side) : List.of());
     }
     sweeps = new SweepSheets(cut, end);
-    levels = levelsOf(path);
+  }
+
+  /** A side's own covering with what lies beside it: x along the side, y path length. */
+  private List<Vec2> strip(List<Vec2> cut, int i, Side side) {
+    Vec2 along = side.along();
+    Vec2 out = along.right();
+    double top = skeleton.path(i).startX();
+    List<Vec2> strip = new ArrayList<>();
+    for (Vec2 p : Polygons.below(cut, along.left(), along.left().dot(side.from()) - top)) {
+      Vec2 v = p.minus(side.from());
+      strip.add(new Vec2(v.dot(along), v.dot(out)));
+    }
+    return strip;
   }
 
   /**
-   * The path lengths between which the wall is taken as flat; the last is where the back begins.
+   * The path lengths between which the wall along an element is taken as flat; the last is where
+   * the back begins. Beside another section the fold bends where that section does.
    */
-  private static List<Double> levelsOf(TautPath path) {
+  List<Double> levels(int i) {
+    TautPath path = skeleton.path(i);
     List<Double> list = new ArrayList<>();
     double s = path.startX();
     list.add(s);
-    var pieces = path.neutral().segments();
-    for (int i = 0; i + 1 < pieces.size(); i++) {
-      var piece = pieces.get(i);
+    List<Segment> pieces = path.neutral().segments();
+    for (int k = 0; k + 1 < pieces.size(); k++) {
+      Segment piece = pieces.get(k);
       int parts =
           piece.isArc() && piece.radius() > SMALL
               ? (int) Math.ceil(Math.abs(piece.sweep()) / CHORD)
               : 1;
-      for (int k = 1; k <= parts; k++) {
-        list.add(s + piece.length() * k / parts);
+      for (int m = 1; m <= parts; m++) {
+        list.add(s + piece.length() * m / parts);
       }
       s += piece.length();
     }
+    int before = Math.floorMod(i - 1, corners.length);
+    bends(list, before, false);
+    bends(list, i, true);
     return list;
+  }
+
+  private void bends(List<Double> list, int corner, boolean first) {
+    CornerFrame f = skeleton.frame(corner);
+    if (f == null || f.even()) {
+      return;
+    }
+    for (double s : f.bends(first)) {
+      if (s < f.path(first).backStart()
+          && list.stream().noneMatch(o -> Math.abs(o - s) < SAME_LEVEL)) {
+        list.add(s);
+      }
+    }
+    list.sort(null);
   }
 
   /** What lies on the wall, side by side anticlockwise. */
   public List<Wall> walls(EdgeEnds ends) {
-    return new LaidWalls(this, skeleton, path, ends).all();
+    return new LaidWalls(this, skeleton, ends).all();
   }
 
   /** The flaps of the corner after an element; null where none is folded there. */
@@ -135,39 +171,39 @@ public final class LaidCover {
     return sweeps;
   }
 
-  List<Double> levels() {
-    return levels;
-  }
-
   /** All that lies on the back. */
   public List<Sheet> back() {
     List<Sheet> sheets = new ArrayList<>();
-    double from = path.backStart();
     for (int i = 0; i < corners.length; i++) {
       Element e = skeleton.elements().get(i);
+      TautPath path = skeleton.path(i);
+      double from = path.backStart();
       if (e instanceof Side side) {
-        add(sheets, onBack(strip(i, side, from, end), frame(side)), 1);
+        Vec2[] frame = {side.from(), side.along(), side.along().left()};
+        add(sheets, OnBack.placed(path, strip(i, side, from, end), frame), 1);
       } else if (e instanceof Sweep sweep) {
-        sweeps.on(sweep, from, end).forEach(p -> add(sheets, onBack(sweep, p), 1));
+        sweeps.on(sweep, from, end).forEach(p -> add(sheets, OnBack.placed(path, sweep, p), 1));
       }
-      if (e.after() == Fold.NONE) {
-        continue;
-      }
-      CornerFrame f = skeleton.frame(i);
-      for (boolean first : new boolean[] {true, false}) {
-        for (Sheet s : e.after() == Fold.GUSSET ? allowances(f) : corners[i].on(first, from, end)) {
-          add(sheets, onBack(f, first, s.polygon()), s.layers());
-        }
-      }
-      if (corners[i] != null) {
-        corners[i].gather().forEach(s -> add(sheets, onBack(f, true, s.polygon()), s.layers()));
+      if (e.after() != Fold.NONE) {
+        corner(sheets, i, e.after());
       }
     }
     return sheets;
   }
 
-  private static Vec2[] frame(Side side) {
-    return new Vec2[] {side.from(), side.along(), side.along().left()};
+  private void corner(List<Sheet> sheets, int i, Fold fold) {
+    CornerFrame f = skeleton.frame(i);
+    for (boolean first : new boolean[] {true, false}) {
+      double from = f.path(first).backStart();
+      for (Sheet s : fold == Fold.GUSSET ? allowances(f) : corners[i].on(first, from, end)) {
+        add(sheets, OnBack.placed(f, first, s.polygon()), s.layers());
+      }
+    }
+    if (corners[i] != null) {
+      corners[i]
+          .gather()
+          .forEach(s -> add(sheets, OnBack.placed(f, true, s.polygon()), s.layers()));
+    }
   }
 
   private static void add(List<Sheet> sheets, List<Vec2> polygon, int layers) {
@@ -179,9 +215,9 @@ public final class LaidCover {
   /**
    * The gusset's own layer and its two allowances beside its seam, as far as it is turned under.
    */
-  private List<Sheet> allowances(CornerFrame f) {
-    double s = path.backStart();
-    double to = path.developed();
+  private static List<Sheet> allowances(CornerFrame f) {
+    double s = f.pathBefore().backStart();
+    double to = f.pathBefore().developed();
     double width = 2 * Gusset.ALLOWANCE;
     return List.of(
         new Sheet(
@@ -196,33 +232,26 @@ public final class LaidCover {
   /** A side's own covering between its folds: x along the side, y path length. */
   List<Vec2> strip(int i, Side side, double from, double to) {
     int before = Math.floorMod(i - 1, corners.length);
-    Vec2 along = side.along();
-    Vec2 out = along.right();
-    List<Vec2> near = new ArrayList<>();
-    for (Vec2 p : Polygons.below(cut, along.left(), along.left().dot(side.from()) - from)) {
-      Vec2 v = p.minus(side.from());
-      near.add(new Vec2(v.dot(along), v.dot(out)));
-    }
-    near = Polygons.below(near, new Vec2(0, 1), to);
-    near = shortOf(near, before, -1, 0, from, to);
-    return shortOf(near, i, 1, side.length(), from, to);
+    List<Vec2> own = strips.get(i);
+    own = Polygons.below(own, new Vec2(0, -1), -from);
+    own = Polygons.below(own, new Vec2(0, 1), to);
+    own = shortOf(own, before, false, 0, from, to);
+    return shortOf(own, i, true, side.length(), from, to);
   }
 
   /** What of a strip lies short of its fold, or of the slit of a hollow corner, at one end. */
   private List<Vec2> shortOf(
-      List<Vec2> strip, int corner, int way, double at, double from, double to) {
-    Fold fold = skeleton.elements().get(corner).after();
-    double a = fold == Fold.NONE ? 0 : skeleton.frame(corner).fold(true, from);
-    double b = fold == Fold.NONE ? 0 : skeleton.frame(corner).fold(true, to);
+      List<Vec2> strip, int corner, boolean first, double at, double from, double to) {
+    int way = first ? 1 : -1;
+    CornerFrame f = skeleton.frame(corner);
+    if (f == null) {
+      return ahead(strip, way, at, 0, 0, from);
+    }
+    double a = f.fold(first, from);
+    double b = f.fold(first, to);
     List<Vec2> own = ahead(strip, way, at, a, (b - a) / (to - from), from);
-    return fold == Fold.GUSSET
-        ? ahead(
-            own,
-            way,
-            at,
-            from * skeleton.frame(corner).mitre(),
-            skeleton.frame(corner).mitre(),
-            from)
+    return skeleton.elements().get(corner).after() == Fold.GUSSET
+        ? ahead(own, way, at, from * f.mitre(), f.mitre(), from)
         : own;
   }
 
@@ -230,50 +259,5 @@ public final class LaidCover {
   private static List<Vec2> ahead(
       List<Vec2> strip, int way, double at, double a, double slope, double from) {
     return Polygons.below(strip, new Vec2(way, -slope), way * at + a - slope * from);
-  }
-
-  /**
-   * The back, in from the edge, for path lengths out from it. Over a rounded back arris everything
-   * from the edge to where the covering comes to lie flat is as it is there.
-   */
-  private List<Vec2> inwards(List<Vec2> polygon) {
-    double shift = path.backStart() + path.out(path.backStart());
-    double round = -path.out(path.backStart());
-    List<Vec2> in = new ArrayList<>();
-    for (int i = 0; i < polygon.size(); i++) {
-      Vec2 p = polygon.get(i);
-      Vec2 last = polygon.get((i + polygon.size() - 1) % polygon.size());
-      Vec2 next = polygon.get((i + 1) % polygon.size());
-      boolean at = round > 0 && atBack(p);
-      if (at && atBack(last)) {
-        in.add(new Vec2(p.x(), 0));
-      }
-      in.add(new Vec2(p.x(), p.y() - shift));
-      if (at && atBack(next)) {
-        in.add(new Vec2(p.x(), 0));
-      }
-    }
-    return in;
-  }
-
-  private boolean atBack(Vec2 p) {
-    return Math.abs(p.y() - path.backStart()) < 1e-9;
-  }
-
-  private List<Vec2> onBack(List<Vec2> strip, Vec2[] frame) {
-    return inwards(strip).stream()
-        .map(p -> frame[0].along(frame[1], p.x()).along(frame[2], p.y()))
-        .toList();
-  }
-
-  private List<Vec2> onBack(CornerFrame f, boolean first, List<Vec2> flap) {
-    Vec2 past = first ? f.before() : f.after().times(-1);
-    Vec2 in = first ? f.before().left() : f.after().left();
-    return onBack(flap, new Vec2[] {f.apex(), past, in});
-  }
-
-  /** A rounding's own covering: x is the angle into it. */
-  private List<Vec2> onBack(Sweep sweep, List<Vec2> strip) {
-    return inwards(strip).stream().map(p -> sweep.flat(sweep.at(p.x()), -p.y())).toList();
   }
 }

@@ -19,17 +19,13 @@ import padwright.shape.TautPath;
 final class LaidWalls {
   private final LaidCover laid;
   private final Skeleton skeleton;
-  private final TautPath path;
   private final EdgeEnds ends;
-  private final GussetSeams seams;
   private final List<Wall> walls = new ArrayList<>();
 
-  LaidWalls(LaidCover laid, Skeleton skeleton, TautPath path, EdgeEnds ends) {
+  LaidWalls(LaidCover laid, Skeleton skeleton, EdgeEnds ends) {
     this.laid = laid;
     this.skeleton = skeleton;
-    this.path = path;
     this.ends = ends;
-    seams = new GussetSeams(skeleton);
   }
 
   List<Wall> all() {
@@ -60,13 +56,14 @@ final class LaidWalls {
     double stretched = 0;
     boolean plain = run == 1;
     int n = skeleton.elements().size();
-    double down = ends.of(name).turned() ? path.backStart() : path.wallEnd();
     for (int k = 0; k < run; k++) {
       int i = (first + k) % n;
       Element e = skeleton.elements().get(i);
       double length = e.segment().length();
       if (e instanceof Sweep sweep && !ends.of(name).bare()) {
-        double strain = strain(sweep, down);
+        TautPath path = skeleton.path(i);
+        double down = ends.of(name).turned() ? path.backStart() : path.wallEnd();
+        double strain = strain(sweep, path, down);
         eased = sweep.hollow() ? eased : Math.max(eased, strain);
         stretched = sweep.hollow() ? Math.max(stretched, strain) : stretched;
       }
@@ -87,7 +84,7 @@ final class LaidWalls {
   }
 
   /** By how much the covering must give on a curve by the time it has come so far down. */
-  private double strain(Sweep sweep, double down) {
+  private static double strain(Sweep sweep, TautPath path, double down) {
     double x = path.out(down);
     double r = sweep.radius();
     if (!sweep.hollow()) {
@@ -102,7 +99,7 @@ final class LaidWalls {
     int before = Math.floorMod(i - 1, n);
     CornerSheets start = laid.corner(before);
     CornerSheets stop = laid.corner(i);
-    List<Double> levels = laid.levels();
+    List<Double> levels = laid.levels(i);
     for (int b = 0; b + 1 < levels.size(); b++) {
       double from = levels.get(b);
       double to = levels.get(b + 1);
@@ -151,29 +148,27 @@ final class LaidWalls {
   private Vec2 place(Vec2 p, int i, double at, double length, boolean joined) {
     double x = p.x();
     if (joined && skeleton.elements().get(i) instanceof Side) {
-      double x0 = path.out(p.y());
-      double start = x0 * mitre(Math.floorMod(i - 1, skeleton.elements().size()));
-      double wide = Math.max(1e-6, length + start + x0 * mitre(i));
+      double start = arris(Math.floorMod(i - 1, skeleton.elements().size()), false, p.y());
+      double wide = Math.max(1e-6, length + start + arris(i, true, p.y()));
       x = length * (x + start) / wide;
     }
     return new Vec2(at + x, -p.y());
   }
 
-  private double mitre(int corner) {
-    return skeleton.elements().get(corner).after() == Fold.NONE
-        ? 0
-        : skeleton.frame(corner).mitre();
+  /** How far past its end a side's wall runs at a level. */
+  private double arris(int corner, boolean first, double s) {
+    CornerFrame f = skeleton.frame(corner);
+    return f == null ? 0 : f.arris(first, s);
   }
 
   /** From where the covering leaves the flat top to where the back begins, between the mitres. */
   private List<Vec2> outline(int first, int last, double length, boolean joined) {
-    double before = joined ? 0 : mitre(Math.floorMod(first - 1, skeleton.elements().size()));
-    double after = joined ? 0 : mitre(last);
+    int before = Math.floorMod(first - 1, skeleton.elements().size());
     List<Vec2> left = new ArrayList<>();
     List<Vec2> right = new ArrayList<>();
-    for (double s : laid.levels()) {
-      left.add(new Vec2(-path.out(s) * before, -s));
-      right.add(0, new Vec2(length + path.out(s) * after, -s));
+    for (double s : laid.levels(first)) {
+      left.add(new Vec2(joined ? 0 : -arris(before, false, s), -s));
+      right.add(0, new Vec2(length + (joined ? 0 : arris(last, true, s)), -s));
     }
     left.addAll(right);
     return CornerSheets.anticlockwise(left);
@@ -194,10 +189,10 @@ final class LaidWalls {
     double tip = Gusset.tip(f);
     List<Vec2> edge = new ArrayList<>();
     List<Vec2> seam = new ArrayList<>();
-    for (double s : List.of(tip, path.wallEnd(), path.backStart())) {
+    for (double s : List.of(tip, f.pathBefore().wallEnd(), f.pathBefore().backStart())) {
       double x = arris + way * f.fold(true, s);
       edge.add(new Vec2(x, -s));
-      seam.add(0, new Vec2(x - way * seams.seamWidth(f, s), -s));
+      seam.add(0, new Vec2(x - way * GussetSeams.seamWidth(f, s), -s));
     }
     edge.addAll(seam);
     return edge;

@@ -41,7 +41,7 @@ final class WallBlocks {
     for (int i = 0; i < walls.size(); i++) {
       front = walls.get(i).name().equals("front") ? i : front;
     }
-    double tall = bounds(walls.get(0)).height();
+    double tall = walls.stream().mapToDouble(w -> bounds(w).height()).max().orElse(0);
     double k = WrapMap.scale(tall, TALLEST);
     for (int i = 0; i < walls.size(); i++) {
       Wall w = walls.get((front + i) % walls.size());

@@ -48,11 +48,7 @@ public final class WrapMap {
   private WrapMap(PartHeader header, PartResult result) {
     this.header = header;
     this.result = result;
-    laid =
-        new LaidCover(
-            result.cover().trim().flattened(CHORD_ERROR),
-            result.cover().skeleton(),
-            result.shape().section().taut());
+    laid = new LaidCover(result.cover().trim().flattened(CHORD_ERROR), result.cover().skeleton());
   }
 
   /** The map of a part as drawn; the mirrored hand's is its mirror image. */

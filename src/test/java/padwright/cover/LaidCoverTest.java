@@ -27,11 +27,7 @@ class LaidCoverTest {
   }
 
   private static List<LaidCover.Sheet> back(PartResult part) {
-    return new LaidCover(
-            part.cover().trim().flattened(0.01),
-            part.cover().skeleton(),
-            part.shape().section().taut())
-        .back();
+    return new LaidCover(part.cover().trim().flattened(0.01), part.cover().skeleton()).back();
   }
 
   private static int layers(List<LaidCover.Sheet> sheets, Vec2 p) {
