@@ -5,7 +5,6 @@ import java.util.List;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
-import padwright.geometry.Bounds;
 import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -81,17 +80,7 @@ public final class LaidCover {
   public LaidCover(List<Vec2> cut, Skeleton skeleton) {
     this.skeleton = skeleton;
     int n = skeleton.elements().size();
-    Bounds base = skeleton.outline().bounds();
-    double most = 0;
-    for (int i = 0; i < n; i++) {
-      most = Math.max(most, skeleton.path(i).developed());
-    }
-    for (Vec2 p : cut) {
-      double dx = Math.max(base.minX() - p.x(), p.x() - base.maxX());
-      double dy = Math.max(base.minY() - p.y(), p.y() - base.maxY());
-      most = Math.max(most, Math.max(dx, dy));
-    }
-    end = most + CornerCut.JOINED;
+    end = CoverReach.of(cut, skeleton) + CornerCut.JOINED;
     corners = new CornerSheets[n];
     for (int i = 0; i < n; i++) {
       Fold fold = skeleton.elements().get(i).after();

@@ -5,7 +5,6 @@ import java.util.List;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
-import padwright.geometry.Bounds;
 import padwright.geometry.EdgeBands;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -29,14 +28,7 @@ public final class LayerCounter {
   public LayerCounter(List<Vec2> cut, Skeleton skeleton) {
     this.cut = new EdgeBands(cut);
     this.skeleton = skeleton;
-    double most = 0;
-    Bounds base = skeleton.outline().bounds();
-    for (Vec2 p : cut) {
-      double dx = Math.max(base.minX() - p.x(), p.x() - base.maxX());
-      double dy = Math.max(base.minY() - p.y(), p.y() - base.maxY());
-      most = Math.max(most, Math.max(dx, dy));
-    }
-    furthest = most;
+    furthest = CoverReach.of(cut, skeleton);
     int n = skeleton.elements().size();
     backOut = new double[n];
     along = new Vec2[n];
@@ -122,9 +114,11 @@ public final class LayerCounter {
     }
     CornerFrame f = skeleton.frame(corner);
     if (fold == Fold.GUSSET) {
-      // Beside the seam of a gusset its own layer and two allowances lie on the turn-under.
+      // Beside the seam of a gusset its own layer and two allowances lie as far as it is turned
+      // under.
       double fromSlit = s * f.mitre() - past;
-      return fromSlit >= 0 && fromSlit < 2 * Gusset.ALLOWANCE ? 2 : 0;
+      boolean beside = fromSlit >= 0 && fromSlit < 2 * Gusset.ALLOWANCE;
+      return beside && s <= f.pathBefore().developed() ? 2 : 0;
     }
     return flaps(f, fold, first, past, s, landing);
   }
