@@ -56,6 +56,7 @@ public final class LaidCover {
    * @param outline from where the covering leaves the flat top to where the back begins
    * @param length along the base outline
    * @param eased largest part of its length that the covering is eased by on it, a fraction
+   * @param easedUnder the same at the trim line, less what is notched out
    * @param stretched largest part of its length that it is stretched by; infinite where it cannot
    * @param gusset parts that a gusset covers
    * @param plain whether nothing but its own covering lies between its ends
@@ -65,6 +66,7 @@ public final class LaidCover {
       List<Vec2> outline,
       double length,
       double eased,
+      double easedUnder,
       double stretched,
       List<Sheet> sheets,
       List<List<Vec2>> gusset,
@@ -226,6 +228,25 @@ public final class LaidCover {
     own = Polygons.below(own, new Vec2(0, 1), to);
     own = shortOf(own, before, false, 0, from, to);
     return shortOf(own, i, true, side.length(), from, to);
+  }
+
+  /** The same on the wall, where the covering ends at the seams of gussets. */
+  List<Vec2> seamed(int i, Side side, double from, double to) {
+    int before = Math.floorMod(i - 1, corners.length);
+    List<Vec2> own = shortOfSeam(strip(i, side, from, to), before, false, 0);
+    return shortOfSeam(own, i, true, side.length());
+  }
+
+  private List<Vec2> shortOfSeam(List<Vec2> strip, int corner, boolean first, double at) {
+    if (skeleton.elements().get(corner).after() != Fold.GUSSET) {
+      return strip;
+    }
+    CornerFrame f = skeleton.frame(corner);
+    Vec2[] seam = Gusset.seamLine(f, first);
+    double from = f.out(first, seam[0]);
+    double start = f.past(first, seam[0]);
+    double slope = (f.past(first, seam[1]) - start) / (f.out(first, seam[1]) - from);
+    return ahead(strip, first ? 1 : -1, at, start, slope, from);
   }
 
   /** What of a strip lies short of its fold, or of the slit of a hollow corner, at one end. */

@@ -17,6 +17,9 @@ import padwright.shape.TautPath;
  * it is on the base outline; so do pieces of a curve that bear one name.
  */
 final class LaidWalls {
+  /** The easing of a turn-under is looked for this near to its trim line, mm. */
+  private static final double UNDER_TRIM = 0.5;
+
   private final LaidCover laid;
   private final Skeleton skeleton;
   private final EdgeEnds ends;
@@ -53,6 +56,7 @@ final class LaidWalls {
     List<List<Vec2>> gusset = new ArrayList<>();
     double at = 0;
     double eased = 0;
+    double easedUnder = 0;
     double stretched = 0;
     boolean plain = run == 1;
     int n = skeleton.elements().size();
@@ -65,10 +69,11 @@ final class LaidWalls {
         double down = ends.of(name).turned() ? path.backStart() : path.wallEnd();
         double strain = strain(sweep, path, down);
         eased = sweep.hollow() ? eased : Math.max(eased, strain);
+        easedUnder = Math.max(easedUnder, under(sweep, path));
         stretched = sweep.hollow() ? Math.max(stretched, strain) : stretched;
       }
       element(i, e, at, length, run > 1, sheets);
-      gussets(i, at, length, gusset);
+      gussets(i, at, length, sheets, gusset);
       at += length;
     }
     walls.add(
@@ -77,6 +82,7 @@ final class LaidWalls {
             outline(first, (first + run - 1) % n, at, run > 1),
             at,
             eased,
+            easedUnder,
             stretched,
             sheets,
             gusset,
@@ -93,6 +99,21 @@ final class LaidWalls {
     return r <= down ? Double.POSITIVE_INFINITY : (r - x) / (r - down) - 1;
   }
 
+  /** How far the covering that lies along a rounding near its trim line must give there. */
+  private double under(Sweep sweep, TautPath path) {
+    double s = path.developed() - UNDER_TRIM;
+    if (sweep.hollow() || s <= path.backStart()) {
+      return 0;
+    }
+    double covered = 0;
+    for (List<Vec2> p : laid.sweeps().on(sweep, s - UNDER_TRIM, s)) {
+      covered += Math.abs(Polygons.signedArea(p)) / UNDER_TRIM;
+    }
+    double flat = covered * (sweep.radius() + s);
+    double room = Math.abs(sweep.turn()) * Math.max(0, sweep.radius() + path.out(s));
+    return flat <= room ? 0 : (flat - room) / flat;
+  }
+
   private void element(
       int i, Element e, double at, double length, boolean joined, List<Sheet> sheets) {
     int n = skeleton.elements().size();
@@ -100,48 +121,47 @@ final class LaidWalls {
     CornerSheets start = laid.corner(before);
     CornerSheets stop = laid.corner(i);
     List<Double> levels = laid.levels(i);
+    List<BandChain> chains = new ArrayList<>();
     for (int b = 0; b + 1 < levels.size(); b++) {
       double from = levels.get(b);
       double to = levels.get(b + 1);
+      List<Sheet> band = new ArrayList<>();
       if (e instanceof Side side) {
-        add(sheets, laid.strip(i, side, from, to), i, at, length, joined, 1);
+        band.add(new Sheet(laid.seamed(i, side, from, to), 1));
       } else if (e instanceof Sweep sweep) {
         for (List<Vec2> p : laid.sweeps().on(sweep, from, to)) {
-          add(sheets, scaled(p, sweep.radius()), i, at, length, joined, 1);
+          band.add(new Sheet(scaled(p, sweep.radius()), 1));
         }
       }
       if (start != null) {
         for (Sheet s : start.on(false, from, to)) {
-          List<Vec2> mirrored = s.polygon().stream().map(p -> new Vec2(-p.x(), p.y())).toList();
-          add(sheets, mirrored, i, at, length, joined, s.layers());
+          band.add(moved(s, -1, 0));
         }
       }
       if (stop != null) {
         for (Sheet s : stop.on(true, from, to)) {
-          List<Vec2> moved =
-              s.polygon().stream().map(p -> new Vec2(length + p.x(), p.y())).toList();
-          add(sheets, moved, i, at, length, joined, s.layers());
+          band.add(moved(s, 1, length));
+        }
+      }
+      for (Sheet s : band) {
+        if (s.polygon().size() >= 3
+            && Math.abs(Polygons.signedArea(s.polygon())) > LaidCover.LEAST_AREA) {
+          List<Vec2> placed =
+              s.polygon().stream().map(p -> place(p, i, at, length, joined)).toList();
+          BandChain.add(chains, new Sheet(placed, s.layers()), -from, -to);
         }
       }
     }
+    chains.forEach(c -> sheets.add(c.sheet()));
+  }
+
+  private static Sheet moved(Sheet s, int way, double by) {
+    return new Sheet(
+        s.polygon().stream().map(p -> new Vec2(by + way * p.x(), p.y())).toList(), s.layers());
   }
 
   private static List<Vec2> scaled(List<Vec2> polar, double radius) {
     return polar.stream().map(p -> new Vec2(p.x() * radius, p.y())).toList();
-  }
-
-  private void add(
-      List<Sheet> sheets,
-      List<Vec2> strip,
-      int i,
-      double at,
-      double length,
-      boolean joined,
-      int layers) {
-    if (strip.size() >= 3 && Math.abs(Polygons.signedArea(strip)) > LaidCover.LEAST_AREA) {
-      sheets.add(
-          new Sheet(strip.stream().map(p -> place(p, i, at, length, joined)).toList(), layers));
-    }
   }
 
   /** Where a point of an element's strip stands on the wall. */
@@ -174,13 +194,16 @@ final class LaidWalls {
     return CornerSheets.anticlockwise(left);
   }
 
-  private void gussets(int i, double at, double length, List<List<Vec2>> gusset) {
+  private void gussets(
+      int i, double at, double length, List<Sheet> sheets, List<List<Vec2>> gusset) {
     int before = Math.floorMod(i - 1, skeleton.elements().size());
     if (skeleton.elements().get(i).after() == Fold.GUSSET) {
       gusset.add(gusset(skeleton.frame(i), at + length, 1));
+      sheets.add(new Sheet(gusset.get(gusset.size() - 1), 1));
     }
     if (skeleton.elements().get(before).after() == Fold.GUSSET) {
       gusset.add(gusset(skeleton.frame(before), at, -1));
+      sheets.add(new Sheet(gusset.get(gusset.size() - 1), 1));
     }
   }
 

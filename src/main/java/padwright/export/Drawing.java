@@ -38,6 +38,67 @@ public record Drawing(String title, String description, Bounds extent, List<Item
     }
   }
 
+  /**
+   * Many short straight lines of one style, such as those of a hatching: lighter than so many
+   * strokes.
+   */
+  public static final class Lines implements Item {
+    private final double[] ends;
+    private final LineStyle style;
+    private final boolean sample;
+
+    /**
+     * @param ends x and y of each line's start and of its end, four numbers a line, mm
+     * @param sample as for a {@link Stroke}
+     */
+    public Lines(double[] ends, LineStyle style, boolean sample) {
+      if (ends.length == 0 || ends.length % 4 != 0) {
+        throw new IllegalArgumentException("four numbers a line, not " + ends.length);
+      }
+      this.ends = ends.clone();
+      this.style = style;
+      this.sample = sample;
+    }
+
+    public LineStyle style() {
+      return style;
+    }
+
+    public boolean sample() {
+      return sample;
+    }
+
+    public int count() {
+      return ends.length / 4;
+    }
+
+    public Vec2 start(int line) {
+      return new Vec2(ends[4 * line], ends[4 * line + 1]);
+    }
+
+    public Vec2 end(int line) {
+      return new Vec2(ends[4 * line + 2], ends[4 * line + 3]);
+    }
+
+    /** The same lines elsewhere. */
+    public Lines translated(Vec2 by) {
+      double[] moved = new double[ends.length];
+      for (int i = 0; i < ends.length; i += 2) {
+        moved[i] = ends[i] + by.x();
+        moved[i + 1] = ends[i + 1] + by.y();
+      }
+      return new Lines(moved, style, sample);
+    }
+
+    public Bounds bounds() {
+      Bounds b = Bounds.of(start(0));
+      for (int i = 0; i < count(); i++) {
+        b = b.with(start(i)).with(end(i));
+      }
+      return b;
+    }
+  }
+
   /** A filled closed path; grey 0 = black, 1 = white. */
   public record Fill(Path path, double grey) implements Item {}
 

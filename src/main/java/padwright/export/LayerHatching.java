@@ -1,10 +1,12 @@
 package padwright.export;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import padwright.cover.LaidCover.Sheet;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
+import padwright.export.Drawing.Lines;
 import padwright.export.Drawing.Stroke;
 import padwright.export.LayerField.Run;
 import padwright.geometry.Bounds;
@@ -32,35 +34,65 @@ final class LayerHatching {
 
   private static final double CLEAR = 0.35;
 
-  private LayerHatching() {}
+  /** Longer than the speck that rounding leaves between two sheets, mm. */
+  private static final double SEEN = 0.4;
+
+  private final LayerField field;
+  private final List<Box> boxes;
+  private double[] ends = new double[256];
+  private int count;
+
+  private LayerHatching(LayerField field, List<Box> boxes) {
+    this.field = field;
+    this.boxes = boxes;
+  }
+
+  /** The items of a field, and the most layers that lie anywhere on it. */
+  record Drawn(List<Item> items, int most) {}
 
   /**
-   * @param inside line between two regions of covering
+   * @param outline of what the sheets lie on; nothing is drawn beyond it
    * @param ofAll line where there is no covering beyond
    */
-  static List<Item> of(List<Sheet> sheets, LineStyle inside, LineStyle ofAll) {
-    LayerField field = new LayerField(sheets);
+  static Drawn of(List<Sheet> sheets, List<Vec2> outline, LineStyle ofAll) {
+    LayerField field = new LayerField(sheets, outline);
     List<Run> rows = field.runs(0, ROW);
     List<Item> numbers = new ArrayList<>();
     List<Box> boxes = new ArrayList<>();
     label(rows, numbers, boxes);
-    List<Item> items = hatched(field, rows, boxes);
-    items.addAll(
-        field.edges((one, other) -> one == other ? null : one <= 0 || other <= 0 ? ofAll : inside));
+    List<Item> items = hatched(field, rows, boxes, false);
+    items.addAll(new LayerEdges(field, LineStyle.MARK, ofAll).drawn());
     items.addAll(numbers);
-    return items;
+    int most = 0;
+    for (Run r : rows) {
+      most = r.length() > SEEN ? Math.max(most, r.layers()) : most;
+    }
+    return new Drawn(items, most);
   }
 
-  private static List<Item> hatched(LayerField field, List<Run> rows, List<Box> boxes) {
-    int most = rows.stream().mapToInt(Run::layers).max().orElse(0);
-    List<Item> items = new ArrayList<>();
-    hatch(items, field, Math.PI / 4, PITCH, boxes, r -> r.layers() == 3 || even(r, 1));
+  private static List<Item> hatched(
+      LayerField field, List<Run> rows, List<Box> boxes, boolean sample) {
+    int most = 0;
+    int least = Integer.MAX_VALUE;
+    for (Run r : rows) {
+      most = Math.max(most, r.layers());
+      least = Math.min(least, r.layers());
+    }
+    LayerHatching hatching = new LayerHatching(field, boxes);
+    if (least < 4) {
+      hatching.lines(Math.PI / 4, PITCH, r -> r.layers() == 3 || even(r, 1));
+    }
     if (most > 1) {
-      hatch(items, field, -Math.PI / 4, PITCH, boxes, r -> r.layers() == 2 || r.layers() == 3);
+      hatching.lines(-Math.PI / 4, PITCH, r -> r.layers() == 2 || r.layers() == 3);
     }
     if (most > 3) {
-      hatch(items, field, 0, DENSE, boxes, r -> r.layers() > 3);
-      hatch(items, field, Math.PI / 2, DENSE, boxes, r -> r.layers() > 3);
+      hatching.lines(0, DENSE, r -> r.layers() > 3);
+      hatching.lines(Math.PI / 2, DENSE, r -> r.layers() > 3);
+    }
+    List<Item> items = new ArrayList<>();
+    if (hatching.count > 0) {
+      double[] ends = Arrays.copyOf(hatching.ends, hatching.count);
+      items.add(new Lines(ends, LineStyle.HATCH, sample));
     }
     return items;
   }
@@ -74,35 +106,38 @@ final class LayerHatching {
     boolean test(Run run);
   }
 
-  private static void hatch(
-      List<Item> items, LayerField field, double angle, double pitch, List<Box> boxes, Wanted w) {
+  private void lines(double angle, double pitch, Wanted wanted) {
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
     for (Run r : field.runs(angle, pitch)) {
-      if (w.test(r)) {
+      if (wanted.test(r)) {
         around(
-            items,
-            new Vec2(r.from(), r.y()).rotated(angle),
-            new Vec2(r.to(), r.y()).rotated(angle),
-            boxes,
+            new Vec2(c * r.from() - s * r.y(), s * r.from() + c * r.y()),
+            new Vec2(c * r.to() - s * r.y(), s * r.to() + c * r.y()),
             0);
       }
     }
   }
 
   /** A line, left out where a number stands. */
-  private static void around(List<Item> items, Vec2 p, Vec2 q, List<Box> boxes, int first) {
+  private void around(Vec2 p, Vec2 q, int first) {
     for (int i = first; i < boxes.size(); i++) {
       double[] span = boxes.get(i).span(p, q);
       if (span != null) {
         Vec2 d = q.minus(p);
-        around(items, p, p.along(d, span[0]), boxes, i + 1);
-        around(items, p.along(d, span[1]), q, boxes, i + 1);
+        around(p, p.along(d, span[0]), i + 1);
+        around(p.along(d, span[1]), q, i + 1);
         return;
       }
     }
     if (p.distance(q) > LEAST) {
-      items.add(
-          new Stroke(
-              Path.line(LayerField.hundredths(p), LayerField.hundredths(q)), LineStyle.HATCH));
+      if (count == ends.length) {
+        ends = Arrays.copyOf(ends, 2 * count);
+      }
+      for (Vec2 end : new Vec2[] {LayerEdges.hundredths(p), LayerEdges.hundredths(q)}) {
+        ends[count++] = end.x();
+        ends[count++] = end.y();
+      }
     }
   }
 
@@ -217,17 +252,9 @@ final class LayerHatching {
 
   /** A small field of a number of layers without its number, for a legend. */
   static List<Item> sample(Bounds b, int layers) {
-    List<Vec2> box =
-        List.of(
-            new Vec2(b.minX(), b.minY()),
-            new Vec2(b.maxX(), b.minY()),
-            new Vec2(b.maxX(), b.maxY()),
-            new Vec2(b.minX(), b.maxY()));
-    LayerField field = new LayerField(List.of(new Sheet(box, layers)));
-    List<Item> items = new ArrayList<>();
-    for (Item i : hatched(field, field.runs(0, ROW), List.of())) {
-      items.add(new Stroke(((Stroke) i).path(), LineStyle.HATCH, true));
-    }
+    List<Vec2> box = LayerField.corners(b);
+    LayerField field = new LayerField(List.of(new Sheet(box, layers)), box);
+    List<Item> items = hatched(field, field.runs(0, ROW), List.of(), true);
     items.add(new Stroke(Path.polygon(box), LineStyle.MARK, true));
     return items;
   }

@@ -10,6 +10,7 @@ import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.Fill;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
+import padwright.export.Drawing.Lines;
 import padwright.export.Drawing.Stroke;
 import padwright.export.Drawing.Text;
 import padwright.geometry.Bounds;
@@ -106,6 +107,9 @@ public final class SectionDrawing {
   static Bounds bounds(Item item) {
     if (item instanceof Stroke s) {
       return s.path().bounds();
+    }
+    if (item instanceof Lines lines) {
+      return lines.bounds();
     }
     return item instanceof Fill f ? f.path().bounds() : Lettering.box((Text) item).bounds();
   }

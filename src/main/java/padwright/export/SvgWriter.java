@@ -7,6 +7,7 @@ import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.Fill;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
+import padwright.export.Drawing.Lines;
 import padwright.export.Drawing.Stroke;
 import padwright.export.Drawing.Text;
 import padwright.geometry.Bounds;
@@ -87,9 +88,16 @@ public final class SvgWriter {
 
   private static String group(Item item) {
     if (item instanceof Stroke s) {
-      return s.sample() ? SAMPLE + s.style().group() : s.style().group();
+      return group(s.style(), s.sample());
+    }
+    if (item instanceof Lines l) {
+      return group(l.style(), l.sample());
     }
     return item instanceof Text ? LABELS : FILLS;
+  }
+
+  private static String group(LineStyle style, boolean sample) {
+    return sample ? SAMPLE + style.group() : style.group();
   }
 
   private void open(String group, Item item) {
@@ -99,8 +107,8 @@ public final class SvgWriter {
       out.append('-').append(times);
     }
     out.append("\" class=\"").append(group).append('"');
-    if (item instanceof Stroke s) {
-      LineStyle style = s.style();
+    if (item instanceof Stroke || item instanceof Lines) {
+      LineStyle style = item instanceof Stroke s ? s.style() : ((Lines) item).style();
       out.append(" fill=\"none\" stroke=\"#000000\" stroke-width=\"");
       number(style.width());
       out.append("\" stroke-linejoin=\"round\"");
@@ -125,6 +133,10 @@ public final class SvgWriter {
     if (item instanceof Stroke s) {
       out.append("<path d=\"");
       path(s.path());
+      out.append("\"/>\n");
+    } else if (item instanceof Lines l) {
+      out.append("<path d=\"");
+      lines(l);
       out.append("\"/>\n");
     } else if (item instanceof Fill f) {
       out.append("<path d=\"");
@@ -182,6 +194,20 @@ public final class SvgWriter {
     }
     if (path.closed()) {
       out.append('Z');
+    }
+  }
+
+  /** All in one path, each line's end told from its start. */
+  private void lines(Lines l) {
+    for (int i = 0; i < l.count(); i++) {
+      Vec2 from = l.start(i);
+      Vec2 to = l.end(i);
+      out.append('M');
+      point(from);
+      out.append('l');
+      number(to.x() - from.x());
+      out.append(' ');
+      number(from.y() - to.y());
     }
   }
 

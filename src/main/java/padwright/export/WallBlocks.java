@@ -1,7 +1,9 @@
 package padwright.export;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import padwright.cover.LaidCover;
 import padwright.cover.LaidCover.Sheet;
 import padwright.cover.LaidCover.Wall;
@@ -24,6 +26,10 @@ final class WallBlocks {
   private static final double ROW = 180;
 
   private static final double BREAK = 4;
+  private static final double LEAST_WIDE = 50;
+
+  /** Sides that differ by less are drawn alike, mm. */
+  private static final double SAME = 0.05;
 
   private final PartResult result;
   private final List<Wall> walls;
@@ -43,62 +49,112 @@ final class WallBlocks {
     }
     double tall = walls.stream().mapToDouble(w -> bounds(w).height()).max().orElse(0);
     double k = WrapMap.scale(tall, TALLEST);
+    Map<List<Object>, List<Wall>> alike = new LinkedHashMap<>();
     for (int i = 0; i < walls.size(); i++) {
       Wall w = walls.get((front + i) % walls.size());
-      blocks.add(block(w, k));
+      alike.computeIfAbsent(look(w, k), x -> new ArrayList<>()).add(w);
     }
+    alike.values().forEach(group -> blocks.add(block(group, k)));
+  }
+
+  /** What a side looks like and says: sides that agree in it share one picture. */
+  private List<Object> look(Wall w, double most) {
+    List<Object> look = new ArrayList<>();
+    look.add(said(w));
+    boolean broken = broken(w, most);
+    double half = w.length() / 2;
+    // The two ends of a broken side look the same whatever lies between them.
+    look.add(broken ? 0L : rounded(w.length()));
+    List<List<Vec2>> all = new ArrayList<>(w.gusset());
+    all.add(w.outline());
+    w.sheets().forEach(s -> all.add(s.polygon()));
+    for (List<Vec2> polygon : all) {
+      for (Vec2 p : polygon) {
+        look.add(rounded(broken && p.x() > half ? p.x() - w.length() : p.x()));
+        look.add(rounded(p.y()));
+      }
+      look.add(polygon.size());
+    }
+    w.sheets().forEach(s -> look.add(s.layers()));
+    return look;
+  }
+
+  private static long rounded(double mm) {
+    return Math.round(mm / SAME);
+  }
+
+  private static boolean broken(Wall w, double k) {
+    return bounds(w).width() / k > HALF_ROW && w.plain();
   }
 
   private static Bounds bounds(Wall w) {
     return Path.polygon(w.outline()).bounds();
   }
 
-  private Block block(Wall w, double most) {
+  private Block block(List<Wall> group, double most) {
+    Wall w = group.get(0);
     Bounds b = bounds(w);
     double k = most;
     List<Item> items = new ArrayList<>();
     double width = b.width() / k;
-    boolean broken = width > HALF_ROW && w.plain();
+    boolean broken = broken(w, k);
+    double tall = b.height() / k;
     if (broken) {
-      double part = (HALF_ROW - BREAK) / 2 * k;
-      items.addAll(part(w, new Bounds(b.minX(), b.minY(), b.minX() + part, b.maxY()), k, 0));
-      double right = b.maxX() - part;
-      items.addAll(
-          part(w, new Bounds(right, b.minY(), b.maxX(), b.maxY()), k, (HALF_ROW + BREAK) / 2));
+      double part = (HALF_ROW - BREAK) / 2;
+      items.addAll(part(w, new Bounds(b.minX(), b.minY(), b.minX() + part * k, b.maxY()), k, 0));
+      double right = b.maxX() - part * k;
+      items.addAll(part(w, new Bounds(right, b.minY(), b.maxX(), b.maxY()), k, part + BREAK));
+      items.add(breakLine(part + BREAK / 4, tall));
+      items.add(breakLine(part + BREAK * 3 / 4, tall));
       width = HALF_ROW;
     } else {
       k = Math.max(k, WrapMap.scale(b.width(), ROW));
       width = b.width() / k;
+      tall = b.height() / k;
       items.addAll(part(w, b, k, 0));
     }
     String words =
-        w.name()
-            + ", from outside, 1 : "
-            + PieceNotes.plainNumber(k)
+        WrapMap.listed(group.stream().map(Wall::name).toList())
+            + ", from outside, "
+            + WrapMap.scaleWords(k)
             + (broken ? ", broken in the middle" : "")
             + said(w);
-    return WrapMap.captionedBlock(items, Math.max(width, 50), b.height() / k, words);
+    return WrapMap.captioned(items, Math.max(width, LEAST_WIDE), tall, words);
+  }
+
+  /** A zigzag down the height of a broken side. */
+  private static Item breakLine(double x, double tall) {
+    return new Stroke(
+        Path.polyline(
+            new Vec2(x, 0),
+            new Vec2(x, -0.4 * tall),
+            new Vec2(x - 0.7, -0.45 * tall),
+            new Vec2(x + 0.7, -0.55 * tall),
+            new Vec2(x, -0.6 * tall),
+            new Vec2(x, -tall)),
+        LineStyle.DIMENSION);
   }
 
   private static List<Item> part(Wall w, Bounds window, double k, double x) {
     Vec2 shift = new Vec2(x - window.minX() / k, -window.maxY() / k);
+    Bounds frame = new Bounds(x, -window.height() / k, x + window.width() / k, 0);
     List<Sheet> sheets = WrapMap.scaled(LayerField.within(w.sheets(), window), k, shift);
-    List<Item> items = new ArrayList<>(LayerHatching.of(sheets, LineStyle.MARK, LineStyle.MARK));
-    for (Sheet s : LayerField.within(List.of(new Sheet(w.outline(), 1)), window)) {
-      items.add(
-          new Stroke(
-              Path.polygon(WrapMap.scaled(List.of(s), k, shift).get(0).polygon()),
-              LineStyle.SOLID));
-    }
+    List<Vec2> whole = onPaper(w.outline(), k, shift);
+    List<Item> items =
+        new ArrayList<>(
+            LayerHatching.of(sheets, LayerField.clipped(whole, frame), LineStyle.MARK).items());
+    items.addAll(WrapMap.inFrame(whole, frame.grown(1e-6)));
     for (List<Vec2> g : w.gusset()) {
-      for (Sheet s : LayerField.within(List.of(new Sheet(g, 1)), window)) {
-        items.add(
-            new Stroke(
-                Path.polygon(WrapMap.scaled(List.of(s), k, shift).get(0).polygon()),
-                LineStyle.SEAM));
+      List<Vec2> seen = LayerField.clipped(onPaper(g, k, shift), frame);
+      if (seen.size() >= 3) {
+        items.add(new Stroke(Path.polygon(seen), LineStyle.SEAM));
       }
     }
     return items;
+  }
+
+  private static List<Vec2> onPaper(List<Vec2> polygon, double k, Vec2 shift) {
+    return polygon.stream().map(p -> p.times(1 / k).plus(shift)).toList();
   }
 
   /** How the side ends, and what its covering has to give. */
@@ -111,10 +167,14 @@ final class WallBlocks {
       s.append(": glued to the side, cut off at the back");
     }
     if (!w.gusset().isEmpty()) {
-      s.append("; a gusset inside the seam line");
+      s.append("; a gusset beyond the seam line");
     }
     if (w.eased() > 0) {
-      s.append("; eased ").append(percent(w.eased())).append(", the covering takes ");
+      s.append("; eased ").append(percent(w.eased())).append(" at the back arris");
+      if (w.easedUnder() > w.eased()) {
+        s.append(" and ").append(percent(w.easedUnder())).append(" at the trim line");
+      }
+      s.append(", the covering takes ");
       s.append(percent(result.spec().covering().ease()));
     }
     if (w.stretched() > 0) {
@@ -129,7 +189,7 @@ final class WallBlocks {
     return s.toString();
   }
 
-  private static String percent(double fraction) {
+  static String percent(double fraction) {
     return PieceNotes.plainNumber(Math.round(1000 * fraction) / 10.0) + " %";
   }
 }

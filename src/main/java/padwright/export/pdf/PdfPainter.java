@@ -65,6 +65,10 @@ final class PdfPainter {
   void paint(Drawing.Item item) throws IOException {
     if (item instanceof Drawing.Stroke s) {
       stroke(s.path(), s.style());
+    } else if (item instanceof Drawing.Lines l) {
+      for (int i = 0; i < l.count(); i++) {
+        stroke(Path.line(l.start(i), l.end(i)), l.style());
+      }
     } else if (item instanceof Drawing.Fill f) {
       fill(f.path(), f.grey());
     } else if (item instanceof Drawing.Text t) {
