@@ -40,7 +40,8 @@ class DocsTest {
           "forearm-rest-section.svg", "desk-rest/section.svg",
           "forearm-rest-cover.svg", "desk-rest/cover.svg",
           "forearm-rest-corner.svg", "desk-rest/corner-mitred-end.svg",
-          "stool-top-base.svg", "stool-top/base.svg");
+          "stool-top-base.svg", "stool-top/base.svg",
+          "corner-bench-wrap-map.svg", "corner-bench/wrap-map.svg");
 
   private static final Pattern RULE =
       Pattern.compile("Finding\\.(?:of|plain)\\(\\s*\"([^\"]+)\",\\s*([^,\"]+),");

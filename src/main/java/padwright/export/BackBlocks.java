@@ -23,7 +23,7 @@ final class BackBlocks {
   private static final double LEAST_WIDE = 60;
 
   /** Width of a corner's picture, mm. */
-  private static final double DETAIL = 56;
+  private static final double DETAIL = 60;
 
   /** Chords of the outline on paper, mm. */
   private static final double CHORD_ERROR = 0.02;

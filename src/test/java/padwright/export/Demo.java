@@ -54,6 +54,7 @@ final class Demo {
     for (PartResult r : set.parts()) {
       PartHeader h = header(set, r);
       list.add(PartSections.usual(h, r));
+      list.add(WrapMap.of(h, r));
       CornerDiagram.all(h, r).forEach(d -> list.add(d.drawing()));
     }
     return list;
