@@ -15,6 +15,7 @@ import padwright.material.Status;
 import padwright.material.Wadding;
 import padwright.measure.InputRefused;
 import padwright.measure.Sentence;
+import padwright.shape.LaidOver;
 import padwright.shape.Stack;
 
 /**
@@ -47,7 +48,7 @@ final class MakeUp {
       WrappedPad.FoamLayer layer = pad.foam().get(i);
       Foam row = row(catalogue.foam(layer.foam()), Catalogue.Kind.FOAM, layer.foam(), catalogue);
       double overhang = defaults.overhang(layer.overhang(), i, row, height, pad.base().size());
-      foam.add(new PadSpec.FoamSpec(row, layer.thickness(), overhang));
+      foam.add(new PadSpec.FoamSpec(row, layer.thickness(), overhang, layer.crown(), 0));
     }
     wadding =
         pad.wadding()
@@ -77,11 +78,32 @@ final class MakeUp {
         new Stack(
             pad.base().thickness(),
             pad.base().backArris(),
-            foam.stream().map(f -> new Stack.Layer(f.thickness(), f.overhang())).toList(),
+            foam.stream()
+                .map(f -> new Stack.Layer(f.thickness(), f.overhang(), f.crown()))
+                .toList(),
             pad.edge(),
             waddingThickness,
             pad.wadding().map(WrappedPad.WaddingLayer::overSides).orElse(false));
     checkStack();
+    if (stack.crowned()) {
+      layOver(defaults);
+    }
+  }
+
+  /** Layers over a crown are cut larger by what they bend. */
+  private void layOver(Defaults defaults) {
+    for (int i = 0; i < foam.size(); i++) {
+      PadSpec.FoamSpec f = foam.get(i);
+      double more = LaidOver.extra(stack, i);
+      if (more > 0) {
+        foam.set(i, new PadSpec.FoamSpec(f.foam(), f.thickness(), f.overhang(), f.crown(), more));
+        defaults.note(
+            "foam[" + i + "]",
+            mm(more) + " larger a side",
+            "laid over a crown it is cut longer, measured along its middle",
+            Status.OWN);
+      }
+    }
   }
 
   private Staple staple(Catalogue catalogue, Defaults defaults) {
@@ -107,21 +129,49 @@ final class MakeUp {
 
   /** Shapes that cannot be cut are refused before anything is worked out from them. */
   private void checkStack() {
+    for (int i = 0; i < foam.size(); i++) {
+      refuseIf(
+          foam.get(i).crown() && !(foam.get(i).overhang() < 0),
+          "foam[" + i + "].overhang",
+          foam.get(i).overhang(),
+          "does not set the crown in",
+          "Give a crown a negative overhang");
+    }
+    for (int i = 0; i < foam.size(); i++) {
+      for (int k = i + 1; k < foam.size() && foam.get(i).crown(); k++) {
+        refuseIf(
+            !foam.get(k).crown() && foam.get(k).overhang() <= foam.get(i).overhang(),
+            "foam[" + k + "].overhang",
+            foam.get(k).overhang(),
+            "does not reach over the crown below it",
+            "Set the crown in further, or step this layer back less");
+      }
+    }
+    PadSpec.FoamSpec last = foam.get(foam.size() - 1);
+    refuseIf(
+        last.crown(),
+        "foam[" + (foam.size() - 1) + "].crown",
+        last.thickness(),
+        "of crown has no layer laid over it",
+        "Leave \"crown\" out: the covering goes straight over a layer that is stepped back");
+    // A crown does not reach the edge.
+    double atEdge =
+        foam.stream().filter(f -> !f.crown()).mapToDouble(PadSpec.FoamSpec::thickness).sum();
     if (pad.edge() instanceof padwright.design.EdgeShape.Round r) {
       refuseIf(
-          r.radius() > stack.foamHeight() + 1e-9,
+          r.radius() > atEdge + 1e-9,
           "edge.round",
           r.radius(),
-          "is more than the foam is high",
-          "Make it at most " + mm(stack.foamHeight()));
+          "is more than the foam is high at the edge",
+          "Make it at most " + mm(atEdge));
     }
     if (pad.edge() instanceof padwright.design.EdgeShape.Bevel b) {
       refuseIf(
-          b.size() > stack.foamHeight() + 1e-9,
+          b.size() > atEdge + 1e-9,
           "edge.bevel",
           b.size(),
-          "is more than the foam is high",
-          "Make it at most " + mm(stack.foamHeight()));
+          "is more than the foam is high at the edge",
+          "Make it at most " + mm(atEdge));
     }
     refuseIf(
         pad.base().backArris() > pad.base().thickness() / 2,

@@ -192,7 +192,7 @@ final class PadBuild {
     List<Path> cuts = new ArrayList<>();
     for (PadSpec.FoamSpec f : made.foam) {
       cuts.add(
-          Offset.by(base.path(), f.overhang())
+          Offset.by(base.path(), f.cutOverhang())
               .orElseThrow(
                   () ->
                       new InputRefused(
