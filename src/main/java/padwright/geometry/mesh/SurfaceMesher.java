@@ -46,11 +46,24 @@ public final class SurfaceMesher {
    *     the edge length is not positive or would give too many vertices, or a height is no number
    */
   public static TriangleMesh mesh(List<Vec2> outline, double edge, HeightField height) {
+    return mesh(outline, edge, height, List.of());
+  }
+
+  /**
+   * The same with vertices at given places inside, such as along a crease; the grid keeps clear of
+   * them as of the outline. Points along a line are joined along it where they lie closer to each
+   * other than to points beside it.
+   *
+   * @param inner places inside the outline, none of them on it and no two the same
+   */
+  public static TriangleMesh mesh(
+      List<Vec2> outline, double edge, HeightField height, List<Vec2> inner) {
     checkEdge(outline, edge);
     List<Vec2> corners = anticlockwise(outline);
     List<Vec2> points = divided(corners, edge);
     int boundary = points.size();
-    fill(points, corners, edge);
+    points.addAll(inner);
+    fill(points, corners, edge, inner);
     double[] x = points.stream().mapToDouble(Vec2::x).toArray();
     double[] y = points.stream().mapToDouble(Vec2::y).toArray();
     Triangulation triangulation = new Triangulation(x, y);
@@ -144,7 +157,7 @@ public final class SurfaceMesher {
   }
 
   /** Adds the grid's points row by row, every other row backwards so that neighbours follow. */
-  private static void fill(List<Vec2> points, List<Vec2> corners, double edge) {
+  private static void fill(List<Vec2> points, List<Vec2> corners, double edge, List<Vec2> inner) {
     double lowX = corners.stream().mapToDouble(Vec2::x).min().orElseThrow();
     double highX = corners.stream().mapToDouble(Vec2::x).max().orElseThrow();
     double lowY = corners.stream().mapToDouble(Vec2::y).min().orElseThrow();
@@ -161,11 +174,22 @@ public final class SurfaceMesher {
       double shift = j % 2 == 0 ? 0 : edge / 2;
       for (int i = (int) -columns; i <= columns; i++) {
         double x = (lowX + highX) / 2 + (j % 2 == 0 ? i : -i) * edge - shift;
-        if (row.takes(x)) {
+        if (row.takes(x) && clear(inner, x, y, CLEARANCE * edge)) {
           points.add(new Vec2(x, y));
         }
       }
     }
+  }
+
+  private static boolean clear(List<Vec2> inner, double x, double y, double clearance) {
+    for (Vec2 p : inner) {
+      double dx = p.x() - x;
+      double dy = p.y() - y;
+      if (dx * dx + dy * dy < clearance * clearance) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** One row of the grid: where the outline crosses it, and which edges come near it. */

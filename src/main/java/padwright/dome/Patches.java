@@ -1,0 +1,74 @@
+package padwright.dome;
+
+import padwright.geometry.Vec2;
+import padwright.geometry.Vec3;
+import padwright.geometry.mesh.Flattening;
+import padwright.geometry.mesh.Strain;
+import padwright.geometry.mesh.TriangleMesh;
+
+/**
+ * The largest strains of a covering laid on a face, each the mean over a patch of the face. At the
+ * tip of a hip the strain of a covering without stiffness grows the closer one looks; a woven or
+ * backed covering evens out what is smaller than a finger's breadth, and a mean over that breadth
+ * does not depend on the mesh (own rule).
+ *
+ * @param mostStretched how much longer than it is cut, with its sign
+ * @param mostEased negative
+ */
+record Patches(Patch mostStretched, Patch mostEased) {
+  /** Radius of a patch in plan, mm: a finger's breadth. */
+  static final double RADIUS = 10;
+
+  /** A strain at a place of the plan. */
+  record Patch(double strain, Vec2 at) {}
+
+  static Patches of(Flattening flat) {
+    TriangleMesh mesh = flat.surface();
+    Strain s = flat.strain();
+    int n = s.triangleCount();
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] area = new double[n];
+    double[] pulled = new double[n];
+    double[] eased = new double[n];
+    for (int t = 0; t < n; t++) {
+      for (int v : mesh.triangle(t)) {
+        Vec3 p = mesh.vertex(v);
+        x[t] += p.x() / 3;
+        y[t] += p.y() / 3;
+      }
+      area[t] = mesh.area(t);
+      pulled[t] = Math.max(0, 1 / s.least(t) - 1);
+      eased[t] = Math.min(0, 1 / s.most(t) - 1);
+    }
+    double stretch = 0;
+    double ease = 0;
+    int stretchAt = 0;
+    int easeAt = 0;
+    for (int t = 0; t < n; t++) {
+      double sum = 0;
+      double up = 0;
+      double down = 0;
+      for (int k = 0; k < n; k++) {
+        double dx = x[k] - x[t];
+        double dy = y[k] - y[t];
+        if (dx * dx + dy * dy <= RADIUS * RADIUS) {
+          sum += area[k];
+          up += area[k] * pulled[k];
+          down += area[k] * eased[k];
+        }
+      }
+      if (up / sum > stretch) {
+        stretch = up / sum;
+        stretchAt = t;
+      }
+      if (down / sum < ease) {
+        ease = down / sum;
+        easeAt = t;
+      }
+    }
+    return new Patches(
+        new Patch(stretch, new Vec2(x[stretchAt], y[stretchAt])),
+        new Patch(ease, new Vec2(x[easeAt], y[easeAt])));
+  }
+}
