@@ -26,21 +26,19 @@ public final class DomeAnalyst {
   /** A face with less surplus a radian, mm, is as good as flat; own choice. */
   public static final double SURPLUS = 1;
 
-  /**
-   * Triangles aimed at: four times as many change a patch's strain by under a tenth, or by under
-   * half a thousandth of the length.
-   */
-  static final int TRIANGLES = 1500;
-
   private DomeAnalyst() {}
 
   /** Empty where the face is as good as flat. */
   public static Optional<DomeReport> of(PadShape shape, PadSpec spec, List<CornerPlan> corners) {
-    return of(shape, spec, corners, TRIANGLES);
+    return of(shape, spec, corners, 1);
   }
 
+  /**
+   * The same on a finer mesh. Half the edges change a patch's strain by under a tenth, or by under
+   * half a thousandth of the length.
+   */
   static Optional<DomeReport> of(
-      PadShape shape, PadSpec spec, List<CornerPlan> corners, int triangles) {
+      PadShape shape, PadSpec spec, List<CornerPlan> corners, double finer) {
     DomedTop top = DomedTop.of(shape.outline(), shape.section().taut());
     if (top.surplus() < SURPLUS) {
       return Optional.empty();
@@ -56,7 +54,7 @@ public final class DomeAnalyst {
       return refused(top, "nothing is left of the face inside its edge");
     }
     try {
-      return Optional.of(report(shape, spec, corners, top, edge.get(), triangles));
+      return Optional.of(report(shape, spec, corners, top, edge.get(), finer));
     } catch (MeshRefused e) {
       return refused(top, e.getMessage());
     }
@@ -72,9 +70,9 @@ public final class DomeAnalyst {
       List<CornerPlan> corners,
       DomedTop top,
       Path edge,
-      int triangles) {
+      double finer) {
     List<DomeMesh.Line> lines = DomeMesh.lines(top);
-    TriangleMesh mesh = DomeMesh.of(top, edge, lines, triangles);
+    TriangleMesh mesh = DomeMesh.of(top, edge, lines, DomeMesh.size(edge.area()) / finer);
     Flattening flat = Flattener.flatten(mesh);
     if (flat.refusal().isPresent()) {
       return DomeReport.refused(top.surplus(), flat.refusal().get());

@@ -19,6 +19,11 @@ final class DomeMesh {
   /** Chords of the face's edge leave its arcs by this much at most, mm. */
   private static final double CHORD_ERROR = 0.05;
 
+  /** Triangles of a small face, and of one so large that a patch would ask for more. */
+  private static final int FEWEST = 1500;
+
+  private static final int MOST = 5000;
+
   /** Area of an even triangle is this times its edge squared. */
   private static final double EVEN = Math.sqrt(3) / 4;
 
@@ -51,8 +56,14 @@ final class DomeMesh {
    */
   record Line(int segment, List<Vec2> points) {}
 
-  static TriangleMesh of(DomedTop top, Path edge, List<Line> lines, int triangles) {
-    double size = Math.sqrt(edge.area() / (triangles * EVEN));
+  /** Length of a triangle's edge over a face of such an area, mm. */
+  static double size(double area) {
+    double fewest = Math.sqrt(area / (FEWEST * EVEN));
+    double most = Math.sqrt(area / (MOST * EVEN));
+    return Math.max(most, Math.min(fewest, Patches.RADIUS / 2));
+  }
+
+  static TriangleMesh of(DomedTop top, Path edge, List<Line> lines, double size) {
     List<Vec2> inner = new ArrayList<>();
     for (Line line : lines) {
       for (int i = 0; i + 1 < line.points().size(); i++) {

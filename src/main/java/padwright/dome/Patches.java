@@ -16,8 +16,10 @@ import padwright.geometry.mesh.TriangleMesh;
  * @param mostEased negative
  */
 record Patches(Patch mostStretched, Patch mostEased) {
-  /** Radius of a patch in plan, mm: a finger's breadth. */
-  static final double RADIUS = 10;
+  /**
+   * Radius of a patch in plan, mm; its weight falls from the middle to there: a finger's breadth.
+   */
+  static final double RADIUS = 20;
 
   /** A strain at a place of the plan. */
   record Patch(double strain, Vec2 at) {}
@@ -52,10 +54,11 @@ record Patches(Patch mostStretched, Patch mostEased) {
       for (int k = 0; k < n; k++) {
         double dx = x[k] - x[t];
         double dy = y[k] - y[t];
-        if (dx * dx + dy * dy <= RADIUS * RADIUS) {
-          sum += area[k];
-          up += area[k] * pulled[k];
-          down += area[k] * eased[k];
+        if (dx * dx + dy * dy < RADIUS * RADIUS) {
+          double weight = area[k] * (1 - Math.sqrt(dx * dx + dy * dy) / RADIUS);
+          sum += weight;
+          up += weight * pulled[k];
+          down += weight * eased[k];
         }
       }
       if (up / sum > stretch) {

@@ -31,8 +31,8 @@ class DomeAnalystTest {
     return new PatternEngine(Pads.CATALOGUE).run(pads.pad());
   }
 
-  private static DomeReport report(PartResult r, int triangles) {
-    return DomeAnalyst.of(r.shape(), r.spec(), r.cover().corners(), triangles).orElseThrow();
+  private static DomeReport report(PartResult r, double finer) {
+    return DomeAnalyst.of(r.shape(), r.spec(), r.cover().corners(), finer).orElseThrow();
   }
 
   @Test
@@ -49,7 +49,7 @@ class DomeAnalystTest {
     // 0.335888. From the bend's start to where the corner's bend begins the path is
     // 16.5 * 0.335888 + sqrt(3616 - 256) = 5.542155 + 57.965507 = 63.507662 and the plan distance
     // 60 + 0.5 sin(0.335888) = 60.164804. The corner's bend is narrow and steep: wall.
-    DomeReport r = report(result(new OutlineShape.Circle(360), 60, 20), 600);
+    DomeReport r = report(result(new OutlineShape.Circle(360), 60, 20), 1);
     assertThat(r.surplus()).isCloseTo(3.34286, within(2e-5));
   }
 
@@ -57,7 +57,7 @@ class DomeAnalystTest {
   void theFourSeamsOfAMitredDomeLeaveNothingToStretch() {
     // Four ramps with straight creases round a level middle: cut along the hips it is developable
     // (differential geometry: no curvature is left inside).
-    DomeReport r = report(result(Pads.rectangle(360, 280), 60, 30), DomeAnalyst.TRIANGLES);
+    DomeReport r = report(result(Pads.rectangle(360, 280), 60, 30), 1);
     assertThat(r.taken()).isFalse();
     assertThat(r.seams())
         .extracting(DomeReport.Seam::corner)
@@ -103,9 +103,8 @@ class DomeAnalystTest {
       sum += Math.max(along, round) * middle * ds[i];
       area += middle * ds[i];
     }
-    assertThat(report(r, 6000).mean()).isCloseTo(sum / area, within(0.03 * sum / area));
-    assertThat(report(r, DomeAnalyst.TRIANGLES).mean())
-        .isCloseTo(sum / area, within(0.1 * sum / area));
+    assertThat(report(r, 2).mean()).isCloseTo(sum / area, within(0.03 * sum / area));
+    assertThat(report(r, 1).mean()).isCloseTo(sum / area, within(0.1 * sum / area));
   }
 
   /** Solves the tridiagonal normal equations of the energy along one radius; f(0) = 0. */
@@ -145,8 +144,8 @@ class DomeAnalystTest {
         List.of(
             new OutlineShape.Circle(360), Pads.rectangle(420, 300), Pads.rectangle(420, 300, 40))) {
       PartResult r = result(outline, 60, 20);
-      DomeReport coarse = report(r, DomeAnalyst.TRIANGLES);
-      DomeReport fine = report(r, 4 * DomeAnalyst.TRIANGLES);
+      DomeReport coarse = report(r, 1);
+      DomeReport fine = report(r, 2);
       assertThat(coarse.stretched().strain())
           .as("%s", outline)
           .isCloseTo(fine.stretched().strain(), error(fine.stretched().strain()));
@@ -169,7 +168,7 @@ class DomeAnalystTest {
     pads.edge = new EdgeShape.FullRound();
     PartResult r = new PatternEngine(Pads.CATALOGUE).run(pads.pad());
     // To 45 degrees on a neutral radius of 25.5: 25.5 (pi / 4 - sin(pi / 4)) = 1.9965.
-    DomeReport dome = report(r, DomeAnalyst.TRIANGLES);
+    DomeReport dome = report(r, 1);
     assertThat(dome.surplus()).isCloseTo(1.9965, within(1e-3));
     assertThat(dome.mean()).isGreaterThan(0);
   }
