@@ -77,6 +77,7 @@ class ArchitectureTest {
         "design",
         "shape",
         "cover",
+        "dome",
         "fastening");
     String drawn = "an outline can be read from a drawing, whatever becomes of it";
     may("drawing", drawn, "measure", "geometry", "design");

@@ -29,8 +29,7 @@ final class DomeMesh {
 
   /**
    * Points along a row are at most this part of the mesh's edge apart, and of the distance to the
-   * next row: no other point is then in the circle over two of them, so the triangulation joins
-   * them.
+   * next row: no other point is then in the circle over two of them, and the triangles stay even.
    */
   private static final double ALONG = 0.5;
 
@@ -64,51 +63,54 @@ final class DomeMesh {
   }
 
   static TriangleMesh of(DomedTop top, Path edge, List<Line> lines, double size) {
-    List<Vec2> inner = new ArrayList<>();
+    List<List<Vec2>> kept = new ArrayList<>();
     for (Line line : lines) {
+      List<Vec2> points = new ArrayList<>();
       for (int i = 0; i + 1 < line.points().size(); i++) {
         Vec2 from = line.points().get(i);
         Vec2 to = line.points().get(i + 1);
-        int parts = Math.max(1, (int) Math.ceil(from.distance(to) / (ALONG * size)));
-        // The first point of all lies on the edge, which the mesher divides itself.
-        for (int k = i == 0 ? 1 : 0; k < parts; k++) {
-          add(inner, from.plus(to.minus(from).times((double) k / parts)), CLOSEST * CLOSEST * size);
+        int parts = parts(from.distance(to), size, 1);
+        // In a rounding of the edge the mesher's vertices stand elsewhere than the seam.
+        boolean free = i == 0 && top.outline().segments().get(line.segment()).isArc();
+        for (int k = free ? 1 : 0; k < parts; k++) {
+          points.add(from.plus(to.minus(from).times((double) k / parts)));
         }
       }
-      add(inner, line.points().get(line.points().size() - 1), CLOSEST * CLOSEST * size);
+      points.add(line.points().get(line.points().size() - 1));
+      kept.add(points);
     }
-    List<Double> outs = top.rows().stream().map(DomedTop.Row::out).toList();
-    for (int r = 0; r + 1 < outs.size(); r++) {
-      double gap = outs.get(r + 1) - outs.get(r);
-      double within = r == 0 ? gap : Math.min(gap, outs.get(r) - outs.get(r - 1));
-      double apart = Math.max(CLOSEST * size, ALONG * Math.min(size, within));
-      Offset.by(top.outline(), outs.get(r)).ifPresent(row -> along(inner, row, apart));
+    List<DomedTop.Row> rows = top.rows();
+    for (int r = 0; r + 1 < rows.size(); r++) {
+      double gap = rows.get(r + 1).out() - rows.get(r).out();
+      double within = r == 0 ? gap : Math.min(gap, rows.get(r).out() - rows.get(r - 1).out());
+      double apart = Math.max(CLOSEST * size, Math.min(size, within));
+      Offset.by(top.outline(), rows.get(r).out()).ifPresent(p -> kept.add(along(p, apart)));
     }
-    return SurfaceMesher.mesh(edge.flattened(CHORD_ERROR), size, top::height, inner);
+    return SurfaceMesher.mesh(edge.flattened(CHORD_ERROR), size, top::height, kept);
   }
 
-  private static void add(List<Vec2> inner, Vec2 p, double closest) {
-    if (inner.stream().noneMatch(q -> q.distance(p) <= closest)) {
-      inner.add(p);
-    }
+  private static int parts(double length, double apart, int multiple) {
+    int parts = (int) Math.ceil(length / (ALONG * apart * multiple));
+    return Math.max(1, parts) * multiple;
   }
 
-  /** Points along a row, clear of those that stand there already. */
-  private static void along(List<Vec2> inner, Path row, double apart) {
-    int before = inner.size();
+  /** Points along a row, one of them wherever a seam crosses it. */
+  private static List<Vec2> along(Path row, double apart) {
+    List<Vec2> points = new ArrayList<>();
     for (Segment s : row.segments()) {
-      int parts = Math.max(1, (int) Math.ceil(s.length() / apart));
+      int parts = parts(s.length(), apart, s.isArc() ? 2 * Math.max(1, seams(s)) : 1);
       for (int k = 0; k < parts; k++) {
-        Vec2 p = s.pointAt((double) k / parts);
-        boolean free = true;
-        for (int i = 0; i < before && free; i++) {
-          free = inner.get(i).distance(p) > CLOSEST * apart;
-        }
-        if (free) {
-          inner.add(p);
-        }
+        points.add(s.pointAt((double) k / parts));
       }
     }
+    points.add(points.get(0));
+    return points;
+  }
+
+  /** How many seams run in from a rounding. */
+  private static int seams(Segment rounding) {
+    double turn = Math.abs(rounding.sweep());
+    return turn < LEAST_TURN ? 0 : Math.max(1, (int) Math.round(turn / SEAM_EACH));
   }
 
   /** Along the hips over sharp corners of straight sides, and from the middles of roundings. */
@@ -118,8 +120,7 @@ final class DomeMesh {
     for (int i = 0; i < sides.size(); i++) {
       Segment side = sides.get(i);
       if (side.isArc()) {
-        double turn = Math.abs(side.sweep());
-        int seams = turn < LEAST_TURN ? 0 : Math.max(1, (int) Math.round(turn / SEAM_EACH));
+        int seams = seams(side);
         for (int k = 0; k < seams; k++) {
           double part = (k + 0.5) / seams;
           line(top, i, side.pointAt(part), side.directionAt(part).right()).ifPresent(lines::add);

@@ -57,19 +57,19 @@ class DomeAnalystTest {
   void theFourSeamsOfAMitredDomeLeaveNothingToStretch() {
     // Four ramps with straight creases round a level middle: cut along the hips it is developable
     // (differential geometry: no curvature is left inside).
-    DomeReport r = report(result(Pads.rectangle(360, 280), 60, 30), 1);
+    DomeReport r = report(result(Pads.rectangle(360, 280), 60, 50), 1);
     assertThat(r.taken()).isFalse();
     assertThat(r.seams())
         .extracting(DomeReport.Seam::corner)
         .containsExactlyInAnyOrder("front left", "front right", "back right", "back left");
     assertThat(r.leftStretched()).isLessThan(1e-7);
     assertThat(r.leftEased()).isGreaterThan(-1e-7);
-    // The slope is asin(16 / sqrt(60^2 + 14^2)) + atan(14 / 60) = 0.491934; the bend's tangents
-    // meet
-    // 16.5 tan(slope / 2) outside the crown's edge, at -55.85767, and the corner's bend begins at
-    // 0.5 sin(slope) = 0.23617: along the mitre sqrt(2) times their distance, 79.3287.
+    // From the crown's edge, 60 in from both sides, where the bend begins, to the corner's bend at
+    // 0.5 sin(slope), the slope being asin(16 / sqrt(60^2 + 34^2)) + atan(34 / 60) = 0.749688:
+    // along
+    // the mitre sqrt(2) times 60.340705, 85.3346.
     for (DomeReport.Seam s : r.seams()) {
-      assertThat(s.length()).isCloseTo(79.3287, within(1e-3));
+      assertThat(s.length()).isCloseTo(85.3346, within(1e-3));
     }
   }
 

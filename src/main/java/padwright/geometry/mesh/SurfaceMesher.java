@@ -50,20 +50,27 @@ public final class SurfaceMesher {
   }
 
   /**
-   * The same with vertices at given places inside, such as along a crease; the grid keeps clear of
-   * them as of the outline. Points along a line are joined along it where they lie closer to each
-   * other than to points beside it.
+   * The same with edges along given lines, such as creases; the grid keeps clear of their points as
+   * of the outline. Points of a line nearer than 1e-6 mm to another's, or to a vertex of the
+   * outline, are shared. An edge that would cross one made before is left out.
    *
-   * @param inner places inside the outline, none of them on it and no two the same
+   * @param lines points inside the outline, each line no further apart than it is to have edges; a
+   *     closed line repeats its first point
    */
   public static TriangleMesh mesh(
-      List<Vec2> outline, double edge, HeightField height, List<Vec2> inner) {
+      List<Vec2> outline, double edge, HeightField height, List<List<Vec2>> lines) {
     checkEdge(outline, edge);
     List<Vec2> corners = anticlockwise(outline);
     List<Vec2> points = divided(corners, edge);
     int boundary = points.size();
-    points.addAll(inner);
-    fill(points, corners, edge, inner);
+    List<int[]> kept = new ArrayList<>();
+    for (List<Vec2> line : lines) {
+      int[] vertices = line.stream().mapToInt(p -> vertex(points, p)).toArray();
+      for (int i = 0; i + 1 < vertices.length; i++) {
+        kept.add(new int[] {vertices[i], vertices[i + 1]});
+      }
+    }
+    fill(points, corners, edge, List.copyOf(points.subList(boundary, points.size())));
     double[] x = points.stream().mapToDouble(Vec2::x).toArray();
     double[] y = points.stream().mapToDouble(Vec2::y).toArray();
     Triangulation triangulation = new Triangulation(x, y);
@@ -72,6 +79,11 @@ public final class SurfaceMesher {
         throw new MeshRefused(
             "the outline touches itself near " + at(points.get(i)),
             "leave a gap there, or cut it in two");
+      }
+    }
+    for (int[] k : kept) {
+      if (k[0] != k[1]) {
+        triangulation.keep(k[0], k[1]);
       }
     }
     int[] triangles = triangulation.within(0, 1);
@@ -179,6 +191,16 @@ public final class SurfaceMesher {
         }
       }
     }
+  }
+
+  private static int vertex(List<Vec2> points, Vec2 p) {
+    for (int i = 0; i < points.size(); i++) {
+      if (points.get(i).distance(p) <= SAME) {
+        return i;
+      }
+    }
+    points.add(p);
+    return points.size() - 1;
   }
 
   private static boolean clear(List<Vec2> inner, double x, double y, double clearance) {
