@@ -24,7 +24,7 @@ import padwright.shape.PadShape;
  */
 public final class DomeAnalyst {
   /** A face with less surplus a radian, mm, is as good as flat; own choice. */
-  public static final double SURPLUS = 1;
+  public static final double SURPLUS = 1.75;
 
   private DomeAnalyst() {}
 

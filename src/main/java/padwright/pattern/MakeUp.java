@@ -153,6 +153,15 @@ final class MakeUp {
             "Set the crown in further, or step this layer back less");
       }
     }
+    for (int i = 0; i < pad.runs().size(); i++) {
+      double least = pad.runs().get(i).overhang().orElse(Double.POSITIVE_INFINITY);
+      refuseIf(
+          foam.stream().anyMatch(f -> f.crown() && f.overhang() >= least),
+          "runs[" + i + "].overhang",
+          least,
+          "does not reach over the crown",
+          "Set the crown in further, or step this run back less");
+    }
     PadSpec.FoamSpec last = foam.get(foam.size() - 1);
     refuseIf(
         last.crown(),
