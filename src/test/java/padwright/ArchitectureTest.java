@@ -56,6 +56,16 @@ class ArchitectureTest {
     may("shape", solid, "measure", "geometry", "material", "design");
     String cover = "the cover is developed over the solid, however it is fastened";
     may("cover", cover, "measure", "geometry", "material", "design", "shape");
+    may(
+        "dome",
+        "the domed top is strained whatever holds the cover",
+        "measure",
+        "geometry",
+        "geometry.mesh",
+        "material",
+        "design",
+        "shape",
+        "cover");
     String staples = "staples hold the cover that is there; they do not change it";
     may("fastening", staples, "measure", "geometry", "material", "design", "shape", "cover");
     may(
@@ -67,6 +77,7 @@ class ArchitectureTest {
         "design",
         "shape",
         "cover",
+        "dome",
         "fastening");
     String drawn = "an outline can be read from a drawing, whatever becomes of it";
     may("drawing", drawn, "measure", "geometry", "design");

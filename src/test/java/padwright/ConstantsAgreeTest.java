@@ -103,6 +103,12 @@ class ConstantsAgreeTest {
           Map.entry("export.pdf.PrintCorrection#CHECK_LENGTH", "check-line"),
           Map.entry("export.Lettering#NAME", "label-height"),
           Map.entry("export.Lettering#NOTE", "note-height"),
+          Map.entry("dome.DomeAnalyst#SURPLUS", "dome-surplus-least"),
+          Map.entry("dome.DomedTop#WALL", "dome-wall"),
+          Map.entry("dome.DomedTop#NARROW", "dome-bend-narrow"),
+          Map.entry("dome.DomeMesh#LEAST_TURN", "dome-seam-turn-least"),
+          Map.entry("dome.DomeMesh#SEAM_EACH", "dome-seam-each"),
+          Map.entry("dome.Patches#RADIUS", "dome-patch"),
           Map.entry("measure.Length#LARGEST", "length-largest"),
           Map.entry("material.RowReader#LONGEST", "length-largest"));
 
@@ -147,6 +153,12 @@ class ConstantsAgreeTest {
           "cover.SweepFacets#TOUCH",
           "cover.WrapProof#SLACK",
           "cover.WrapProof#WALK",
+          "dome.DomedTop#SAME",
+          "dome.DomeMesh#CHORD_ERROR",
+          "dome.DomeMesh#EVEN",
+          "dome.DomeMesh#ALONG",
+          "dome.DomeMesh#CLOSEST",
+          "dome.DomeMesh#SAME",
           "fastening.HoleRows#STEP",
           "fastening.HoleRows#SAME",
           "fastening.MountingPlanner#FLAT",
@@ -175,7 +187,8 @@ class ConstantsAgreeTest {
           "pattern.ZoneRules#SAME",
           "pattern.ZoneRules#MM2_PER_CM2");
 
-  private static final List<String> RULED = List.of("shape", "cover", "fastening", "pattern");
+  private static final List<String> RULED =
+      List.of("shape", "cover", "dome", "fastening", "pattern");
 
   @Test
   void everyNumberOfARuleIsInTheTable() throws IOException, ReflectiveOperationException {

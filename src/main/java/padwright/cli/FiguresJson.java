@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import padwright.cover.CornerPlan;
 import padwright.cover.WrapReport;
 import padwright.design.Assumption;
 import padwright.design.Finding;
+import padwright.dome.DomeReport;
 import padwright.fastening.StaplePlan;
 import padwright.fastening.StaplePlan.LegVerdict;
 import padwright.pattern.Figures;
@@ -70,6 +72,7 @@ final class FiguresJson {
     gap(f.bareGap());
     out.number("weight", f.weight());
     wrap(r.wrap());
+    dome(r.dome());
     corners(r.cover().corners());
     assumptions(r.spec().assumptions());
     findings(out, r.findings());
@@ -163,6 +166,35 @@ final class FiguresJson {
       out.text(null, failure);
     }
     out.end().end();
+  }
+
+  private void dome(Optional<DomeReport> dome) throws IOException {
+    if (dome.isEmpty()) {
+      out.nothing("dome");
+      return;
+    }
+    DomeReport d = dome.get();
+    out.object("dome").number("surplus", d.surplus());
+    if (d.refusal().isPresent()) {
+      out.text("unknown", d.refusal().get()).end();
+      return;
+    }
+    out.flag("taken", d.taken()).number("meanStrain", d.mean());
+    out.number("stretch", d.stretched().strain()).text("stretchNear", d.stretched().near());
+    out.number("stretchTaken", d.stretchTaken());
+    out.number("ease", -d.eased().strain()).text("easeNear", d.eased().near());
+    out.number("easeTaken", d.easeTaken());
+    out.array("seams");
+    for (DomeReport.Seam s : d.seams()) {
+      out.object(null).text("at", s.corner()).number("length", s.length());
+      out.number("fromX", s.from().x()).number("fromY", s.from().y());
+      out.number("toX", s.to().x()).number("toY", s.to().y()).end();
+    }
+    out.end();
+    if (!d.seams().isEmpty()) {
+      out.number("stretchWithSeams", d.leftStretched()).number("easeWithSeams", -d.leftEased());
+    }
+    out.end();
   }
 
   private void corners(List<CornerPlan> corners) throws IOException {

@@ -74,6 +74,7 @@ final class FiguresText {
     out.append('\n');
     sizes(r);
     staples(r);
+    dome(r);
     corners(r);
     out.append("\n  Findings").append(lengths.inSentences()).append('\n');
     out.append(findings(r.findings(), lengths));
@@ -230,6 +231,37 @@ final class FiguresText {
           v.verdict());
     }
     out.append(t);
+  }
+
+  /** What the domed top asks of the covering; nothing where the top is flat. */
+  private void dome(PartResult r) {
+    r.dome()
+        .filter(d -> d.refusal().isEmpty())
+        .ifPresent(
+            d -> {
+              Table t = new Table(INDENT, "lrrl");
+              t.row("Domed top, covering", "asked", "takes", "most");
+              t.row(
+                  "stretched",
+                  percent(d.stretched().strain()),
+                  percent(d.stretchTaken()),
+                  d.stretched().near());
+              t.row(
+                  "eased in",
+                  percent(-d.eased().strain()),
+                  percent(d.easeTaken()),
+                  d.eased().near());
+              t.row("mean of both", percent(d.mean()), "", "");
+              if (!d.seams().isEmpty()) {
+                t.row("stretched, with seams", percent(d.leftStretched()), "", "");
+                t.row("eased in, with seams", percent(-d.leftEased()), "", "");
+              }
+              out.append('\n').append(t);
+            });
+  }
+
+  private static String percent(double strain) {
+    return Sentence.decimal(100 * strain, 1) + " %";
   }
 
   private void corners(PartResult r) {

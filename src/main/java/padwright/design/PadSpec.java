@@ -93,6 +93,22 @@ public record PadSpec(
         all);
   }
 
-  /** One foam layer, from the board upwards. */
-  public record FoamSpec(Foam foam, double thickness, double overhang) {}
+  /**
+   * One foam layer, from the board upwards.
+   *
+   * @param overhang of its edge as built
+   * @param crown set in under the layers above
+   * @param laid how much larger a side it is cut because it is laid over a crown
+   */
+  public record FoamSpec(Foam foam, double thickness, double overhang, boolean crown, double laid) {
+    /** A layer that lies flat. */
+    public FoamSpec(Foam foam, double thickness, double overhang) {
+      this(foam, thickness, overhang, false, 0);
+    }
+
+    /** How far outside the base's outline it is cut; negative inside. */
+    public double cutOverhang() {
+      return overhang + laid;
+    }
+  }
 }

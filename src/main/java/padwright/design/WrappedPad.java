@@ -175,8 +175,14 @@ public record WrappedPad(
    * A foam layer, from the board upwards.
    *
    * @param overhang beyond the base outline; negative = stepped back; empty = the default
+   * @param crown set in under the layers above, which are laid over it and come down to the edge
    */
-  public record FoamLayer(String foam, double thickness, OptionalDouble overhang) {}
+  public record FoamLayer(String foam, double thickness, OptionalDouble overhang, boolean crown) {
+    /** A layer that is no crown. */
+    public FoamLayer(String foam, double thickness, OptionalDouble overhang) {
+      this(foam, thickness, overhang, false);
+    }
+  }
 
   /** The wadding; thickness is the compressed one, empty = the catalogue's. */
   public record WaddingLayer(String wadding, OptionalDouble thickness, boolean overSides) {}

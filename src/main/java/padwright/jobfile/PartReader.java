@@ -58,7 +58,8 @@ final class PartReader {
     checkBuild(part.require("build"));
     Base base = bases.base(part.require("base"));
     List<FoamLayer> foam = foam(part.require("foam"), base);
-    double foamHeight = foam.stream().mapToDouble(FoamLayer::thickness).sum();
+    double foamHeight =
+        foam.stream().filter(l -> !l.crown()).mapToDouble(FoamLayer::thickness).sum();
     WrappedPad pad =
         new WrappedPad(
             id(part.require("id")),
@@ -111,14 +112,45 @@ final class PartReader {
     List<FoamLayer> layers = new ArrayList<>();
     double most = Limits.mostStep(Outlines.shorterSide(base.outline()));
     for (Node layer : list.array(1, Limits.MOST_LAYERS)) {
-      layer.requireObject("foam", "thickness", "overhang");
+      layer.requireObject("foam", "thickness", "overhang", "crown");
       layers.add(
           new FoamLayer(
               rows.foam(layer.require("foam")),
               lengths.mm(layer.require("thickness"), Limits.LEAST_FOAM, Limits.MOST_FOAM),
-              lengths.optional(layer, "overhang", -most, Limits.MOST_FOAM)));
+              lengths.optional(layer, "overhang", -most, Limits.MOST_FOAM),
+              layer.get("crown").map(Node::bool).orElse(false)));
+      checkCrown(layer, layers.get(layers.size() - 1));
+    }
+    List<Node> nodes = list.array(1, Limits.MOST_LAYERS);
+    if (layers.get(layers.size() - 1).crown()) {
+      throw nodes
+          .get(nodes.size() - 1)
+          .require("crown")
+          .refuse(
+              "true: a crown has no layer laid over it",
+              "Add a layer after it, or leave crown out: the covering goes straight over a layer"
+                  + " that is stepped back");
     }
     return layers;
+  }
+
+  /** A crown that stood out to the edge would dome nothing. */
+  private static void checkCrown(Node node, FoamLayer layer) {
+    if (!layer.crown()) {
+      return;
+    }
+    if (layer.overhang().isEmpty()) {
+      throw node.require("crown")
+          .refuse(
+              "true: a crown must say how far it is set in",
+              "Give it an overhang that is negative, such as -40");
+    }
+    if (layer.overhang().getAsDouble() >= 0) {
+      Node overhang = node.require("overhang");
+      throw overhang.refuse(
+          overhang.shown() + " does not set the crown in",
+          "Give it an overhang that is negative, such as -40, or leave crown out");
+    }
   }
 
   private WaddingLayer wadding(Node node) {

@@ -163,6 +163,9 @@ final class PartWriter {
     m.put("foam", layer.foam());
     put(m, "thickness", layer.thickness());
     put(m, "overhang", layer.overhang());
+    if (layer.crown()) {
+      m.put("crown", true);
+    }
     return m;
   }
 

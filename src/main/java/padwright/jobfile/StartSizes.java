@@ -112,7 +112,8 @@ final class StartSizes {
       boolean last = i == layers.size() - 1;
       BigDecimal thickness = last ? rest(left) : mark(total * layer.thickness() / before, units);
       left = left.subtract(thickness);
-      after.add(new FoamLayer(layer.foam(), thickness.doubleValue(), layer.overhang()));
+      after.add(
+          new FoamLayer(layer.foam(), thickness.doubleValue(), layer.overhang(), layer.crown()));
     }
     return after;
   }

@@ -16,6 +16,7 @@ import padwright.material.Status;
 import padwright.material.Wadding;
 import padwright.measure.InputRefused;
 import padwright.measure.Sentence;
+import padwright.shape.LaidOver;
 import padwright.shape.Stack;
 
 /**
@@ -48,7 +49,7 @@ final class MakeUp {
       WrappedPad.FoamLayer layer = pad.foam().get(i);
       Foam row = row(catalogue.foam(layer.foam()), Catalogue.Kind.FOAM, layer.foam(), catalogue);
       double overhang = defaults.overhang(layer.overhang(), i, row, height, pad.base().size());
-      foam.add(new PadSpec.FoamSpec(row, layer.thickness(), overhang));
+      foam.add(new PadSpec.FoamSpec(row, layer.thickness(), overhang, layer.crown(), 0));
     }
     wadding =
         pad.wadding()
@@ -78,11 +79,32 @@ final class MakeUp {
         new Stack(
             pad.base().thickness(),
             pad.base().backArris(),
-            foam.stream().map(f -> new Stack.Layer(f.thickness(), f.overhang())).toList(),
+            foam.stream()
+                .map(f -> new Stack.Layer(f.thickness(), f.overhang(), f.crown()))
+                .toList(),
             pad.edge(),
             waddingThickness,
             pad.wadding().map(WrappedPad.WaddingLayer::overSides).orElse(false));
     checkStack();
+    if (stack.crowned()) {
+      layOver(defaults);
+    }
+  }
+
+  /** Layers over a crown are cut larger by what they bend. */
+  private void layOver(Defaults defaults) {
+    for (int i = 0; i < foam.size(); i++) {
+      PadSpec.FoamSpec f = foam.get(i);
+      double more = LaidOver.extra(stack, i);
+      if (more > 0) {
+        foam.set(i, new PadSpec.FoamSpec(f.foam(), f.thickness(), f.overhang(), f.crown(), more));
+        defaults.note(
+            "foam[" + i + "]",
+            mm(more) + " larger a side",
+            "laid over a crown it is cut longer, measured along its middle",
+            Status.OWN);
+      }
+    }
   }
 
   private Staple staple(Catalogue catalogue, Defaults defaults) {
@@ -113,6 +135,40 @@ final class MakeUp {
       String field = "runs[" + i + "].edge";
       pad.runs().get(i).edge().ifPresent(edge -> checkEdge(edge, field));
     }
+    for (int i = 0; i < foam.size(); i++) {
+      refuseIf(
+          foam.get(i).crown() && !(foam.get(i).overhang() < 0),
+          "foam[" + i + "].overhang",
+          foam.get(i).overhang(),
+          "does not set the crown in",
+          "Give a crown a negative overhang");
+    }
+    for (int i = 0; i < foam.size(); i++) {
+      for (int k = i + 1; k < foam.size() && foam.get(i).crown(); k++) {
+        refuseIf(
+            !foam.get(k).crown() && foam.get(k).overhang() <= foam.get(i).overhang(),
+            "foam[" + k + "].overhang",
+            foam.get(k).overhang(),
+            "does not reach over the crown below it",
+            "Set the crown in further, or step this layer back less");
+      }
+    }
+    for (int i = 0; i < pad.runs().size(); i++) {
+      double least = pad.runs().get(i).overhang().orElse(Double.POSITIVE_INFINITY);
+      refuseIf(
+          foam.stream().anyMatch(f -> f.crown() && f.overhang() >= least),
+          "runs[" + i + "].overhang",
+          least,
+          "does not reach over the crown",
+          "Set the crown in further, or step this run back less");
+    }
+    PadSpec.FoamSpec last = foam.get(foam.size() - 1);
+    refuseIf(
+        last.crown(),
+        "foam[" + (foam.size() - 1) + "].crown",
+        last.thickness(),
+        "of crown has no layer laid over it",
+        "Leave \"crown\" out: the covering goes straight over a layer that is stepped back");
     refuseIf(
         pad.base().backArris() > pad.base().thickness() / 2,
         "base.backArris",
@@ -122,21 +178,22 @@ final class MakeUp {
   }
 
   private void checkEdge(EdgeShape edge, String field) {
+    String tooHigh = "is more than the foam is high" + (stack.crowned() ? " at the edge" : "");
     if (edge instanceof EdgeShape.Round r) {
       refuseIf(
-          r.radius() > stack.foamHeight() + 1e-9,
+          r.radius() > stack.edgeHeight() + 1e-9,
           field + ".round",
           r.radius(),
-          "is more than the foam is high",
-          "Make it at most " + mm(stack.foamHeight()));
+          tooHigh,
+          "Make it at most " + mm(stack.edgeHeight()));
     }
     if (edge instanceof EdgeShape.Bevel b) {
       refuseIf(
-          b.size() > stack.foamHeight() + 1e-9,
+          b.size() > stack.edgeHeight() + 1e-9,
           field + ".bevel",
           b.size(),
-          "is more than the foam is high",
-          "Make it at most " + mm(stack.foamHeight()));
+          tooHigh,
+          "Make it at most " + mm(stack.edgeHeight()));
     }
   }
 

@@ -189,7 +189,7 @@ final class PadBuild {
     EdgeSections sections = stacks.sections(base, stack -> section(stack, turnUnder));
     List<Path> cuts = new ArrayList<>();
     for (int k = 0; k < made.foam.size(); k++) {
-      double usual = made.foam.get(k).overhang();
+      double usual = made.foam.get(k).cutOverhang();
       cuts.add(
           foamCut(base, k, usual)
               .orElseThrow(
@@ -241,7 +241,7 @@ final class PadBuild {
   private Optional<Path> foamCut(Outlines.Named base, int layer, double usual) {
     return stacks.alike()
         ? Offset.by(base.path(), usual)
-        : Offset.by(base.path(), stacks.each(base, s -> s.layers().get(layer).overhang()));
+        : Offset.by(base.path(), stacks.each(base, s -> s.cutOverhang(layer)));
   }
 
   private Optional<Path> finished(Outlines.Named base, EdgeSections sections) {

@@ -9,6 +9,7 @@ import padwright.cover.WrapReport;
 import padwright.design.Finding;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
+import padwright.dome.DomeReport;
 import padwright.fastening.Mounting;
 import padwright.fastening.StaplePlan;
 import padwright.geometry.Vec2;
@@ -19,6 +20,7 @@ import padwright.shape.PadShape;
  *
  * @param asked what the maker wrote
  * @param spec the same with every gap filled
+ * @param dome what a domed top asks of the covering; empty where the top is flat
  */
 public record PartResult(
     WrappedPad asked,
@@ -30,7 +32,8 @@ public record PartResult(
     Mounting mounting,
     Figures figures,
     List<PatternPiece> pieces,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Optional<DomeReport> dome) {
   public PartResult {
     pieces = List.copyOf(pieces);
     findings = List.copyOf(findings);

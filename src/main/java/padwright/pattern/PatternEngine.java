@@ -15,6 +15,8 @@ import padwright.design.PadSpec;
 import padwright.design.PaddedPart;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Hole;
+import padwright.dome.DomeAnalyst;
+import padwright.dome.DomeReport;
 import padwright.fastening.FittingPlan;
 import padwright.fastening.Mounting;
 import padwright.fastening.MountingPlanner;
@@ -120,6 +122,8 @@ public final class PatternEngine {
     findings.addAll(stapling.findings());
     findings.addAll(mounts.findings());
     findings.addAll(FittingRules.findings(pad, spec, shape, fittings, mounting, staples, figures));
+    Optional<DomeReport> dome = DomeAnalyst.of(shape, spec, cover.corners());
+    findings.addAll(DomeRules.findings(dome));
     findings.sort(java.util.Comparator.comparing(Finding::level));
     return new PartResult(
         pad,
@@ -131,6 +135,7 @@ public final class PatternEngine {
         mounting,
         figures,
         pieces,
-        findings);
+        findings,
+        dome);
   }
 }

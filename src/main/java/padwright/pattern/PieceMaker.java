@@ -131,7 +131,7 @@ final class PieceMaker {
     List<LineMark> lines = new ArrayList<>();
     PieceEdges.middleLines(lines, outline);
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(outline, pad.front())));
-    if (f.overhang() > 0) {
+    if (f.cutOverhang() > 0) {
       lines.add(new LineMark(LineKind.BASE_OUTLINE, shape.outline()));
     }
     String name = spec.foam().size() == 1 ? "Foam" : "Foam layer " + (i + 1);

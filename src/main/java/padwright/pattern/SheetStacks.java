@@ -41,7 +41,7 @@ final class SheetStacks {
           .thenComparing(Stack::unequal);
 
   /** A foam of the part, with the thickness all its layers have together. */
-  private record Named(Foam foam, OptionalDouble overhang, double thickness) {}
+  private record Named(Foam foam, OptionalDouble overhang, boolean crown, double thickness) {}
 
   /**
    * A stack, or the lower part of one.
@@ -55,6 +55,7 @@ final class SheetStacks {
       Stack below,
       Foam foam,
       OptionalDouble overhang,
+      boolean crown,
       List<Double> sheets,
       double thickness,
       int count,
@@ -63,7 +64,7 @@ final class SheetStacks {
       boolean otherFoam) {
     List<FoamLayer> layers() {
       List<FoamLayer> all = new ArrayList<>(below == null ? List.of() : below.layers());
-      sheets.forEach(t -> all.add(new FoamLayer(foam.id(), t, overhang)));
+      sheets.forEach(t -> all.add(new FoamLayer(foam.id(), t, overhang, crown)));
       return all;
     }
   }
@@ -82,12 +83,15 @@ final class SheetStacks {
     for (FoamLayer layer : pad.foam()) {
       Foam foam = row(pad, layer.foam());
       Named last = named.isEmpty() ? null : named.get(named.size() - 1);
-      if (last != null && last.foam().equals(foam) && last.overhang().equals(layer.overhang())) {
+      if (last != null
+          && last.foam().equals(foam)
+          && last.crown() == layer.crown()
+          && last.overhang().equals(layer.overhang())) {
         named.set(
             named.size() - 1,
-            new Named(foam, last.overhang(), last.thickness() + layer.thickness()));
+            new Named(foam, last.overhang(), last.crown(), last.thickness() + layer.thickness()));
       } else {
-        named.add(new Named(foam, layer.overhang(), layer.thickness()));
+        named.add(new Named(foam, layer.overhang(), layer.crown(), layer.thickness()));
       }
     }
     mostSheets = Math.min(MOST_LAYERS, Math.max(MOST_SHEETS, named.size() + 1));
@@ -221,6 +225,7 @@ final class SheetStacks {
             below,
             foam,
             n.overhang(),
+            n.crown(),
             sheets,
             own + (below == null ? 0 : below.thickness()),
             sheets.size() + (below == null ? 0 : below.count()),

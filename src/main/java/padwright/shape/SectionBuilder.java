@@ -104,12 +104,14 @@ public final class SectionBuilder {
     boolean square = stack.edge() instanceof padwright.design.EdgeShape.Square;
     for (int i = 0; i < stack.layers().size(); i++) {
       Stack.Layer foam = stack.layers().get(i);
+      boolean laid = !foam.crown() && i > 0 && !stack.bends(i - 1).isEmpty();
       List<Vec2> points = new ArrayList<>();
       points.add(new Vec2(inside, z + foam.thickness()));
       points.add(new Vec2(inside, z));
       for (int k = 0; k <= EDGE_STEPS; k += square ? EDGE_STEPS : 1) {
         double height = z + foam.thickness() * step(k);
-        points.add(new Vec2(Math.min(foam.overhang(), stack.edgeLimit(height)), height));
+        double limit = foam.crown() ? foam.overhang() : stack.edgeLimit(height);
+        points.add(new Vec2(Math.min(foam.overhang(), limit), height));
       }
       layers.add(
           new Section.Layer(
@@ -117,7 +119,7 @@ public final class SectionBuilder {
               foamNames.get(i),
               foam.thickness(),
               foam.overhang(),
-              Path.polygon(points)));
+              laid ? LaidOver.shape(stack, i, inside) : Path.polygon(points)));
       z += foam.thickness();
     }
     if (stack.wadding() > 0) {
@@ -133,6 +135,14 @@ public final class SectionBuilder {
 
   /** The wadding as a band between the foam's edge and the same edge moved out. */
   private static Section.Layer wadding(Stack stack, String name, double inside) {
+    if (stack.crowned()) {
+      return new Section.Layer(
+          Section.LayerKind.WADDING,
+          name,
+          stack.wadding(),
+          stack.topOverhang(),
+          LaidOver.wadding(stack, inside));
+    }
     double top = stack.foamTop();
     double w = stack.wadding();
     List<Vec2> inner = new ArrayList<>();

@@ -31,17 +31,60 @@ public record Stack(
     layers = List.copyOf(layers);
   }
 
-  /** A foam layer: its thickness, and its edge beyond the base outline. */
-  public record Layer(double thickness, double overhang) {}
+  /**
+   * A foam layer: its thickness, and its edge beyond the base outline. A crown is set in, and the
+   * layers above it are laid over it.
+   */
+  public record Layer(double thickness, double overhang, boolean crown) {
+    public Layer(double thickness, double overhang) {
+      this(thickness, overhang, false);
+    }
+  }
+
+  /** Whether the top is domed by a crown. */
+  public boolean crowned() {
+    return layers.stream().anyMatch(Layer::crown);
+  }
+
+  /** Height of the foam at the edge over the back of the board: crowns do not reach it. */
+  double edgeTop() {
+    double height = board;
+    for (Layer layer : layers) {
+      height += layer.crown() ? 0 : layer.thickness();
+    }
+    return height;
+  }
+
+  /**
+   * What the layers below the top of layer {@code upTo} bend over: the top corner of each crown,
+   * with the foam laid over it as the radius of the bend. In foam that does not thin where it bends
+   * every surface above the corner is as far from it as the layers between are thick.
+   */
+  List<Disc> bends(int upTo) {
+    List<Disc> bends = new ArrayList<>();
+    double z = board;
+    for (int i = 0; i <= upTo; i++) {
+      z += layers.get(i).thickness();
+      if (layers.get(i).crown()) {
+        double over = 0;
+        for (int k = i + 1; k <= upTo; k++) {
+          over += layers.get(k).crown() ? 0 : layers.get(k).thickness();
+        }
+        bends.add(new Disc(new Vec2(layers.get(i).overhang(), z), over));
+      }
+    }
+    return bends;
+  }
 
   /** The same layers with another edge shape. */
   public Stack withEdge(EdgeShape shape) {
     return new Stack(board, backArris, layers, shape, wadding, waddingOverSides);
   }
 
-  /** The same with every layer's edge so far beyond the base outline. */
+  /** The same with the edge of every layer but a crown so far beyond the base outline. */
   public Stack withOverhang(double overhang) {
-    List<Layer> moved = layers.stream().map(l -> new Layer(l.thickness(), overhang)).toList();
+    List<Layer> moved =
+        layers.stream().map(l -> l.crown() ? l : new Layer(l.thickness(), overhang)).toList();
     return new Stack(board, backArris, moved, edge, wadding, waddingOverSides);
   }
 
@@ -56,6 +99,21 @@ public record Stack(
   /** Height of the foam's top over the back of the board. */
   public double foamTop() {
     return board + foamHeight();
+  }
+
+  /** Height of the foam at the edge over the board's face. */
+  public double edgeHeight() {
+    return edgeTop() - board;
+  }
+
+  /** How far beyond the base outline a layer is cut: one laid over a crown by its bend further. */
+  public double cutOverhang(int layer) {
+    return layers.get(layer).overhang() + LaidOver.extra(this, layer);
+  }
+
+  /** The layers that reach the edge. */
+  List<Layer> edgeLayers() {
+    return crowned() ? layers.stream().filter(l -> !l.crown()).toList() : layers;
   }
 
   /** Height of the face before the covering. */
@@ -76,7 +134,7 @@ public record Stack(
   /** The furthest out that foam may reach at a height, as the edge shape cuts it. */
   double edgeLimit(double height) {
     double o = topOverhang();
-    double below = foamTop() - height;
+    double below = edgeTop() - height;
     if (edge instanceof EdgeShape.Round round && below < round.radius()) {
       double r = round.radius();
       double up = r - below;
@@ -86,7 +144,7 @@ public record Stack(
       return o - (bevel.size() - below);
     }
     if (edge instanceof EdgeShape.FullRound) {
-      double r = foamHeight() / 2;
+      double r = edgeHeight() / 2;
       double up = Math.abs(r - below);
       return o - r + Math.sqrt(Math.max(0, r * r - up * up));
     }
@@ -104,12 +162,15 @@ public record Stack(
       discs.add(new Disc(new Vec2(side, 0), 0));
     }
     double z = board;
-    for (Layer layer : layers) {
+    for (Layer layer : edgeLayers()) {
       for (double height : new double[] {z, z + layer.thickness()}) {
         double x = Math.min(layer.overhang(), edgeLimit(height));
         addFoamCorner(discs, new Vec2(x, height), 0);
       }
       z += layer.thickness();
+    }
+    for (Disc bend : crowned() ? bends(layers.size() - 1) : List.<Disc>of()) {
+      discs.add(new Disc(bend.centre(), bend.radius() + wadding));
     }
     if (lowerLayersCarryTheEdge()) {
       wholeEdge(discs);
@@ -122,7 +183,7 @@ public record Stack(
   /** Whether no layer that the edge shape reaches stands further back than the topmost. */
   private boolean lowerLayersCarryTheEdge() {
     double z = board;
-    for (Layer layer : layers) {
+    for (Layer layer : edgeLayers()) {
       z += layer.thickness();
       boolean reached = Double.isFinite(edgeLimit(z - 1e-9));
       if (reached && layer.overhang() < topOverhang() - 1e-9) {
@@ -136,21 +197,21 @@ public record Stack(
     double o = topOverhang();
     if (edge instanceof EdgeShape.Round round) {
       double r = round.radius();
-      addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
+      addFoamCorner(discs, new Vec2(o - r, edgeTop() - r), r);
     } else if (edge instanceof EdgeShape.Bevel bevel) {
-      addFoamCorner(discs, new Vec2(o - bevel.size(), foamTop()), 0);
+      addFoamCorner(discs, new Vec2(o - bevel.size(), edgeTop()), 0);
       // Wadding on the top lies down over the bevel as well.
-      addShapedCorner(discs, new Vec2(o, foamTop() - bevel.size()), 0);
+      addShapedCorner(discs, new Vec2(o, edgeTop() - bevel.size()), 0);
     } else if (edge instanceof EdgeShape.FullRound) {
-      double r = foamHeight() / 2;
-      addFoamCorner(discs, new Vec2(o - r, foamTop() - r), r);
+      double r = edgeHeight() / 2;
+      addFoamCorner(discs, new Vec2(o - r, edgeTop() - r), r);
     }
   }
 
   /** The edge as points, where it cuts through layers that stand further back than the topmost. */
   private void sampledEdge(List<Disc> discs) {
     double z = board;
-    for (Layer layer : layers) {
+    for (Layer layer : edgeLayers()) {
       for (int k = 0; k <= EDGE_SAMPLES; k++) {
         double height = z + layer.thickness() * k / EDGE_SAMPLES;
         double limit = edgeLimit(height);
@@ -164,7 +225,7 @@ public record Stack(
 
   /** A corner of foam: with wadding over it where that covers the sides, or where it is the top. */
   private void addFoamCorner(List<Disc> discs, Vec2 centre, double radius) {
-    if (waddingOverSides || centre.y() + radius > foamTop() - 1e-9) {
+    if (waddingOverSides || centre.y() + radius > edgeTop() - 1e-9) {
       addShapedCorner(discs, centre, radius);
     } else {
       discs.add(new Disc(centre, radius));

@@ -89,7 +89,8 @@ final class Results {
             Optional.empty(), 0, Optional.empty(), OptionalDouble.empty(), List.of(), List.of()),
         figures,
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   static final Map<String, PartResult> ALL =

@@ -81,7 +81,7 @@ final class OrderOfWork {
   private void foam() {
     List<PadSpec.FoamSpec> layers = spec.foam();
     for (int i = 0; i < layers.size(); i++) {
-      double o = layers.get(i).overhang();
+      double o = layers.get(i).cutOverhang();
       String name = layers.size() == 1 ? "the foam" : "foam layer " + (i + 1);
       steps.add(
           "Lay the base on "
@@ -99,6 +99,12 @@ final class OrderOfWork {
                   : "the layers one on the other, from the base up")
               + ": thin on both faces, wait till it is tacky, lay from the middle outwards, even all"
               + " round. Let it dry.");
+    }
+    if (layers.stream().anyMatch(PadSpec.FoamSpec::crown)) {
+      steps.add(
+          "What lies over the crown: glue its middle first, then bend it down to the edge of the"
+              + " layer below, opposite sides in turn, and hold it there till it has set. Trim its"
+              + " edge upright and level with the line.");
     }
     String shapes = along(Run::edge, OrderOfWork::shaped);
     if (!shapes.isEmpty() || !(spec.edge() instanceof EdgeShape.Square)) {

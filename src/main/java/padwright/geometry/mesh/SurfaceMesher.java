@@ -46,11 +46,31 @@ public final class SurfaceMesher {
    *     the edge length is not positive or would give too many vertices, or a height is no number
    */
   public static TriangleMesh mesh(List<Vec2> outline, double edge, HeightField height) {
+    return mesh(outline, edge, height, List.of());
+  }
+
+  /**
+   * The same with edges along given lines, such as creases; the grid keeps clear of their points as
+   * of the outline. Points of a line nearer than 1e-6 mm to another's, or to a vertex of the
+   * outline, are shared. An edge that would cross one made before is left out.
+   *
+   * @param lines points inside the outline, each line no further apart than it is to have edges; a
+   *     closed line repeats its first point
+   */
+  public static TriangleMesh mesh(
+      List<Vec2> outline, double edge, HeightField height, List<List<Vec2>> lines) {
     checkEdge(outline, edge);
     List<Vec2> corners = anticlockwise(outline);
     List<Vec2> points = divided(corners, edge);
     int boundary = points.size();
-    fill(points, corners, edge);
+    List<int[]> kept = new ArrayList<>();
+    for (List<Vec2> line : lines) {
+      int[] vertices = line.stream().mapToInt(p -> vertex(points, p)).toArray();
+      for (int i = 0; i + 1 < vertices.length; i++) {
+        kept.add(new int[] {vertices[i], vertices[i + 1]});
+      }
+    }
+    fill(points, corners, edge, List.copyOf(points.subList(boundary, points.size())));
     double[] x = points.stream().mapToDouble(Vec2::x).toArray();
     double[] y = points.stream().mapToDouble(Vec2::y).toArray();
     Triangulation triangulation = new Triangulation(x, y);
@@ -59,6 +79,11 @@ public final class SurfaceMesher {
         throw new MeshRefused(
             "the outline touches itself near " + at(points.get(i)),
             "leave a gap there, or cut it in two");
+      }
+    }
+    for (int[] k : kept) {
+      if (k[0] != k[1]) {
+        triangulation.keep(k[0], k[1]);
       }
     }
     int[] triangles = triangulation.within(0, 1);
@@ -144,7 +169,7 @@ public final class SurfaceMesher {
   }
 
   /** Adds the grid's points row by row, every other row backwards so that neighbours follow. */
-  private static void fill(List<Vec2> points, List<Vec2> corners, double edge) {
+  private static void fill(List<Vec2> points, List<Vec2> corners, double edge, List<Vec2> inner) {
     double lowX = corners.stream().mapToDouble(Vec2::x).min().orElseThrow();
     double highX = corners.stream().mapToDouble(Vec2::x).max().orElseThrow();
     double lowY = corners.stream().mapToDouble(Vec2::y).min().orElseThrow();
@@ -161,11 +186,32 @@ public final class SurfaceMesher {
       double shift = j % 2 == 0 ? 0 : edge / 2;
       for (int i = (int) -columns; i <= columns; i++) {
         double x = (lowX + highX) / 2 + (j % 2 == 0 ? i : -i) * edge - shift;
-        if (row.takes(x)) {
+        if (row.takes(x) && clear(inner, x, y, CLEARANCE * edge)) {
           points.add(new Vec2(x, y));
         }
       }
     }
+  }
+
+  private static int vertex(List<Vec2> points, Vec2 p) {
+    for (int i = 0; i < points.size(); i++) {
+      if (points.get(i).distance(p) <= SAME) {
+        return i;
+      }
+    }
+    points.add(p);
+    return points.size() - 1;
+  }
+
+  private static boolean clear(List<Vec2> inner, double x, double y, double clearance) {
+    for (Vec2 p : inner) {
+      double dx = p.x() - x;
+      double dy = p.y() - y;
+      if (dx * dx + dy * dy < clearance * clearance) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** One row of the grid: where the outline crosses it, and which edges come near it. */

@@ -28,6 +28,7 @@ final class Triangulation {
   private final int[] twins;
   private final int[] out;
   private final boolean[] forced;
+  private final boolean[] bounds;
   private final Deque<Integer> suspect = new ArrayDeque<>();
   private int triangles;
   private int last;
@@ -46,6 +47,7 @@ final class Triangulation {
     corners = new int[3 * most];
     twins = new int[3 * most];
     forced = new boolean[3 * most];
+    bounds = new boolean[3 * most];
     hold();
     for (int p = 0; p < points; p++) {
       insert(p);
@@ -89,6 +91,7 @@ final class Triangulation {
       twins[twin] = h;
     }
     forced[h] = twin >= 0 && forced[twin];
+    bounds[h] = twin >= 0 && bounds[twin];
   }
 
   private int side(int a, int b, int c) {
@@ -211,11 +214,22 @@ final class Triangulation {
   }
 
   /**
-   * Makes the straight edge between two points an edge of the triangulation, for good.
+   * Makes the straight edge between two points an edge for good, and a bound of {@link #within}.
    *
    * @return false where another point, or a forced edge, lies in the way
    */
   boolean force(int from, int to) {
+    boolean made = keep(from, to);
+    if (made) {
+      int h = find(from, to);
+      bounds[h] = true;
+      bounds[twins[h]] = true;
+    }
+    return made;
+  }
+
+  /** As {@link #force}, for an edge that bounds nothing. */
+  boolean keep(int from, int to) {
     int h = find(from, to);
     if (h < 0) {
       Deque<int[]> across = across(from, to);
@@ -291,7 +305,7 @@ final class Triangulation {
   }
 
   /**
-   * The triangles on the left of a forced edge, up to the next forced edges, after flipping what
+   * The triangles on the left of a bounding edge, up to the next such edges, after flipping what
    * forcing edges has left with a point in its circle.
    */
   int[] within(int from, int to) {
@@ -303,7 +317,7 @@ final class Triangulation {
     int count = 1;
     for (int i = 0; i < count; i++) {
       for (int h = 3 * queue[i]; h < 3 * queue[i] + 3; h++) {
-        int other = forced[h] || twins[h] < 0 ? -1 : twins[h] / 3;
+        int other = bounds[h] || twins[h] < 0 ? -1 : twins[h] / 3;
         if (other >= 0 && !inside[other]) {
           inside[other] = true;
           queue[count++] = other;

@@ -76,7 +76,8 @@ final class SampleParts {
                 "Screw from below through the desk edge, two 4 x 25 screws, 60 from each end")),
         figures(),
         SamplePieces.pieces(),
-        findings(findings));
+        findings(findings),
+        Optional.empty());
   }
 
   private static WrappedPad asked() {
