@@ -153,6 +153,7 @@ class ConstantsAgreeTest {
           "cover.SweepFacets#TOUCH",
           "cover.WrapProof#SLACK",
           "cover.WrapProof#WALK",
+          "dome.DomedTop#CLOSEST",
           "dome.DomedTop#SAME",
           "dome.DomeMesh#CHORD_ERROR",
           "dome.DomeMesh#EVEN",

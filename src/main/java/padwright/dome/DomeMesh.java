@@ -29,12 +29,12 @@ final class DomeMesh {
 
   /**
    * Points along a row are at most this part of the mesh's edge apart, and of the distance to the
-   * next row: no other point is then in the circle over two of them, and the triangles stay even.
+   * next row, so that the triangles between stay even.
    */
-  private static final double ALONG = 0.5;
+  private static final double ALONG = 0.8;
 
   /** No closer than this part of the mesh's edge. */
-  private static final double CLOSEST = 0.2;
+  private static final double CLOSEST = 0.5;
 
   /** A rounding that turns less, radians, is not relieved by a seam; own choice. */
   private static final double LEAST_TURN = Math.PI / 6;

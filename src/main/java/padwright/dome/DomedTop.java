@@ -24,7 +24,10 @@ final class DomedTop {
   /** A bend no longer than this, mm, is a crease, and a wider one has chords no longer; own. */
   static final double NARROW = 10;
 
-  /** Rows nearer to each other in plan, mm, are one. */
+  /** Rows nearer to each other in plan, mm, are one: chords of a narrow bend are no closer. */
+  private static final double CLOSEST = 4;
+
+  /** Slack in an angle; arithmetic only. */
   private static final double SAME = 1e-6;
 
   private final Path outline;
@@ -72,12 +75,16 @@ final class DomedTop {
         break;
       }
     }
-    add(rows, end);
+    // The edge is where it is: what would make a row too close to it gives way.
+    while (rows.size() > 1 && end.x() < rows.get(rows.size() - 1).out() + CLOSEST) {
+      rows.remove(rows.size() - 1);
+    }
+    rows.add(new Row(end.x(), end.y()));
     return new DomedTop(outline, rows, s - end.x());
   }
 
   private static void add(List<Row> rows, Vec2 at) {
-    if (rows.isEmpty() || at.x() > rows.get(rows.size() - 1).out() + SAME) {
+    if (rows.isEmpty() || at.x() > rows.get(rows.size() - 1).out() + CLOSEST) {
       rows.add(new Row(at.x(), at.y()));
     }
   }
