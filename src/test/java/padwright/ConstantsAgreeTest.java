@@ -159,6 +159,7 @@ class ConstantsAgreeTest {
           "dome.DomeMesh#EVEN",
           "dome.DomeMesh#ALONG",
           "dome.DomeMesh#CLOSEST",
+          "dome.DomeMesh#PATCH",
           "dome.DomeMesh#SAME",
           "fastening.HoleRows#STEP",
           "fastening.HoleRows#SAME",

@@ -19,10 +19,13 @@ final class DomeMesh {
   /** Chords of the face's edge leave its arcs by this much at most, mm. */
   private static final double CHORD_ERROR = 0.05;
 
-  /** Triangles of a small face, and of one so large that a patch would ask for more. */
-  private static final int FEWEST = 1500;
+  /** A triangle's edge as a part of a patch's radius. */
+  private static final double PATCH = 0.6;
 
-  private static final int MOST = 5000;
+  /** Triangles of a small face, and of one so large that a patch would ask for more. */
+  private static final int FEWEST = 1000;
+
+  private static final int MOST = 2500;
 
   /** Area of an even triangle is this times its edge squared. */
   private static final double EVEN = Math.sqrt(3) / 4;
@@ -59,7 +62,7 @@ final class DomeMesh {
   static double size(double area) {
     double fewest = Math.sqrt(area / (FEWEST * EVEN));
     double most = Math.sqrt(area / (MOST * EVEN));
-    return Math.max(most, Math.min(fewest, Patches.RADIUS / 2));
+    return Math.max(most, Math.min(fewest, PATCH * Patches.RADIUS));
   }
 
   static TriangleMesh of(DomedTop top, Path edge, List<Line> lines, double size) {
