@@ -78,6 +78,7 @@ class ConstantsAgreeTest {
           Map.entry("cover.HollowChooser#SLIGHT_STRETCH", "hollow-stretch-slight"),
           Map.entry("cover.Gusset#ALLOWANCE", "gusset-allowance"),
           Map.entry("cover.Gusset#ABOVE_TIP", "gusset-above-tip"),
+          Map.entry("pattern.HollowRules#EASED", "gusset-eased-least"),
           Map.entry("cover.Gusset#OPENS", "gusset-opens-least"),
           Map.entry("cover.FoldMap#ARRIS", "arris-bend"),
           Map.entry("cover.HollowCorners#TIGHT", "hollow-tight-factor"),

@@ -16,11 +16,23 @@ final class CoverReach {
    */
   static double of(List<Vec2> cut, Skeleton skeleton) {
     List<Segment> sides = skeleton.outline().segments();
+    int n = sides.size();
+    // Each side lies in the circle about its middle that its length reaches.
+    Vec2[] middle = new Vec2[n];
+    double[] half = new double[n];
+    for (int i = 0; i < n; i++) {
+      middle[i] = sides.get(i).pointAt(0.5);
+      half[i] = sides.get(i).length() / 2;
+    }
     double most = 0;
     for (Vec2 p : cut) {
       double nearest = Double.POSITIVE_INFINITY;
       double out = 0;
-      for (Segment side : sides) {
+      for (int i = 0; i < n; i++) {
+        if (p.distance(middle[i]) - half[i] > nearest + AS_NEAR) {
+          continue;
+        }
+        Segment side = sides.get(i);
         double away = side.distanceTo(p);
         if (away <= nearest + AS_NEAR) {
           double square = side.isArc() ? away : squareTo(side, p);

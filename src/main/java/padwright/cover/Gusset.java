@@ -59,6 +59,19 @@ public record Gusset(
     seamsOnCover = List.copyOf(seamsOnCover);
   }
 
+  /**
+   * How much longer a seam line is on the cover than on the gusset, mm. Where the edge is square
+   * they are alike; over a shaped one the arris curves on the flat and the gusset's is drawn
+   * straight.
+   */
+  public double easing() {
+    double cover = 0;
+    for (Path line : seamsOnCover) {
+      cover += line.length() / seamsOnCover.size();
+    }
+    return cover - seam.length() / 2;
+  }
+
   /** How far the covering falls short of the arris on each wall at a path length. */
   private static double lack(CornerFrame f, double s) {
     return f.fold(true, s) - s * f.mitre();
@@ -154,7 +167,7 @@ public record Gusset(
     cut.add(0, new Vec2(ALLOWANCE / 2, -ABOVE_TIP));
     cut = new ArrayList<>(CornerFrame.straightened(cut));
     Vec2 last = cut.get(cut.size() - 1);
-    cut.set(cut.size() - 1, new Vec2(last.x(), bottom));
+    cut.add(new Vec2(last.x(), bottom));
     List<Vec2> whole = new ArrayList<>();
     for (Vec2 p : cut) {
       whole.add(new Vec2(-p.x(), p.y()));
@@ -189,9 +202,8 @@ public record Gusset(
     return ALLOWANCE / Math.cos(f.turn() / 2) * Math.min(1, (s - tip) / (end - tip));
   }
 
-  /** From the arris to the seam at a path length; on the back it goes straight on. */
+  /** From the arris to the seam at a path length; on the back from where the arris would run on. */
   private static double width(CornerFrame f, double s, double tip, double end) {
-    double level = Math.min(s, f.pathBefore().backStart());
-    return Math.max(0, lack(f, level)) + allowance(f, level, tip, end);
+    return Math.max(0, lack(f, s)) + allowance(f, s, tip, end);
   }
 }

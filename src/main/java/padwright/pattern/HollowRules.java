@@ -15,6 +15,9 @@ import padwright.design.WrappedPad.Treatment;
 
 /** What is to be said where an outline is hollow and the covering has too little length. */
 final class HollowRules {
+  /** Seam lines that differ by less, mm, are sewn without a word: a stitch. */
+  private static final double EASED = 2;
+
   private static final String SOURCE = "2 tan(beta/2) (s - x), two mitres that part";
 
   private final PadSpec spec;
@@ -52,13 +55,26 @@ final class HollowRules {
                 SOURCE,
                 FindingRules.text(
                     "Cut the gusset, sew it with %.0f of allowance at the trim line running out to"
-                        + " nothing at the tip, and try it on an off-cut first",
-                    Gusset.ALLOWANCE)));
+                        + " nothing at the tip%s, and try it on an off-cut first",
+                    Gusset.ALLOWANCE, eased(cover, c))));
       } else if (c.treatment() == Treatment.CLIPS) {
         findings.add(stretch(c));
       }
     }
     return findings;
+  }
+
+  /** The seam lines that are sewn together are not of one length over a shaped edge. */
+  private static String eased(CoverPlan cover, CornerPlan c) {
+    return cover.gussets().stream()
+        .filter(g -> g.corner().equals(c.name()) && Math.abs(g.easing()) >= EASED)
+        .map(
+            g ->
+                FindingRules.text(
+                    "; ease the %.0f in by which the %s seam lines are longer, over the shaped edge",
+                    Math.abs(g.easing()), g.easing() > 0 ? "cover's" : "gusset's"))
+        .findFirst()
+        .orElse("");
   }
 
   private Finding stretch(CornerPlan c) {

@@ -33,6 +33,7 @@ public class EngineBench {
   private final WrappedPad rest = rest();
   private final WrappedPad stool = stool();
   private final WrappedPad hundred = hundred();
+  private final WrappedPad domed = domed();
 
   private static WrappedPad rest() {
     Pads pads = new Pads();
@@ -48,6 +49,17 @@ public class EngineBench {
     pads.thickness = 18;
     pads.foam = List.of(Pads.layer(50, 0));
     pads.turnUnder = OptionalDouble.empty();
+    return pads.pad();
+  }
+
+  private static WrappedPad domed() {
+    Pads pads = new Pads();
+    pads.outline = Pads.rectangle(420, 360);
+    pads.foam =
+        List.of(
+            Pads.layer(20, 0),
+            new WrappedPad.FoamLayer("firm", 25, OptionalDouble.of(-70), true),
+            Pads.layer(20, 0));
     return pads.pad();
   }
 
@@ -75,6 +87,12 @@ public class EngineBench {
     }
     pads.outline = new OutlineShape.FreePath(points);
     return pads.pad();
+  }
+
+  /** A seat with a crown of 25 under its top layer. */
+  @Benchmark
+  public PartResult domedSeat() {
+    return engine.run(domed);
   }
 
   /** An outline of 100 lines and arcs, hollow in 25 places. */
