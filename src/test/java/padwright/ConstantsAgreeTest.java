@@ -134,7 +134,7 @@ class ConstantsAgreeTest {
           "cover.SweepFacets#TURN",
           "cover.SweepFacets#TOUCH",
           "cover.WrapProof#SLACK",
-          "cover.WrapProof#WALK",
+          "cover.RawEdges#WALK",
           "fastening.HoleRows#STEP",
           "fastening.HoleRows#SAME",
           "fastening.MountingPlanner#FLAT",

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
+import padwright.geometry.EdgeRuns;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
@@ -28,14 +29,16 @@ final class StripCover {
   private static final double FURTHER = 300;
 
   private final List<Vec2> cut;
+  private final EdgeRuns runs;
   private final Skeleton skeleton;
   private final GussetSeams seams;
 
   /** Where each section bends, worked out once for all sides that have it. */
   private final Map<TautPath, List<Double>> bends = new IdentityHashMap<>();
 
-  StripCover(List<Vec2> cut, Skeleton skeleton, GussetSeams seams) {
+  StripCover(List<Vec2> cut, EdgeRuns runs, Skeleton skeleton, GussetSeams seams) {
     this.cut = cut;
+    this.runs = runs;
     this.skeleton = skeleton;
     this.seams = seams;
   }
@@ -137,7 +140,7 @@ final class StripCover {
             at(side, -start - 1, path.startX() - 1),
             at(side, -start - 1, end),
             at(side, side.length() + stop + 1, end));
-    return Polygons.inside(cut, box);
+    return runs.inside(box);
   }
 
   static double shortArea(List<Vec2> target, List<Vec2> near) {
@@ -185,17 +188,17 @@ final class StripCover {
     TautPath path = skeleton.path(index);
     double back = path.backStart();
     double x0 = path.out(back);
-    List<Vec2> cut = seams.ownSide(index, this.cut);
     double shortest = Double.POSITIVE_INFINITY;
     boolean slit =
         skeleton.elements().get(index).after() == Fold.GUSSET
             || skeleton.previous(index).after() == Fold.GUSSET;
+    EdgeRuns own = slit ? new EdgeRuns(seams.ownSide(index, cut)) : runs;
     // On the back the mitres run inwards as fast as the covering does.
     Vec2 middle = side.from().midpoint(side.to());
     double about = side.length() / 2 + path.developed() + FURTHER;
-    for (int i = 0; i < cut.size(); i++) {
-      Vec2 p = cut.get(i);
-      Vec2 q = cut.get(i + 1 == cut.size() ? 0 : i + 1);
+    for (int edge : own.near(middle, about)) {
+      Vec2 p = own.from(edge);
+      Vec2 q = own.to(edge);
       if (p.distance(middle) > about + p.distance(q)) {
         continue;
       }
