@@ -50,7 +50,7 @@ public final class LayerCounter {
     List<Bounds> boxes = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       backOut[i] = skeleton.path(i).out(skeleton.path(i).backStart());
-      Segment s = skeleton.elements().get(i).segment();
+      Segment s = skeleton.segment(i);
       // Neither along a side nor in from it does covering come further than it is long there.
       middle[i] = s.pointAt(0.5);
       within[i] = s.length() / 2 + 2 * (furthest + CornerCut.JOINED);

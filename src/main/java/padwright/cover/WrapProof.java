@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Boxes;
 import padwright.geometry.EdgeRuns;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
@@ -127,8 +128,8 @@ public final class WrapProof {
       }
     }
     rounded.values().forEach(this::sweeps);
-    for (Path clip : clips) {
-      clip(clip);
+    if (!clips.isEmpty()) {
+      clips();
     }
   }
 
@@ -196,11 +197,22 @@ public final class WrapProof {
     return gussets.get(before);
   }
 
-  /** A clip may open on the back, not on the wall. */
-  private void clip(Path clip) {
-    double worst = 0;
+  /** Clips may open on the back, not on the wall. */
+  private void clips() {
+    Boxes walls = Boxes.of(skeleton.outline().segments());
+    double deepest = 0;
     for (int i = 0; i < skeleton.elements().size(); i++) {
-      double away = skeleton.elements().get(i).segment().distanceTo(clip.start());
+      deepest = Math.max(deepest, skeleton.path(i).backStart());
+    }
+    for (Path clip : clips) {
+      clip(clip, walls, deepest);
+    }
+  }
+
+  private void clip(Path clip, Boxes walls, double deepest) {
+    double worst = 0;
+    for (int i : walls.near(clip.start(), deepest)) {
+      double away = skeleton.segment(i).distanceTo(clip.start());
       worst = Math.max(worst, skeleton.path(i).backStart() - away);
     }
     if (worst > SLACK) {

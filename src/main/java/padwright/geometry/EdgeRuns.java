@@ -3,6 +3,7 @@ package padwright.geometry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * A polygon's edges in runs of neighbours, each with the box that holds it, so that what lies far
@@ -50,10 +51,19 @@ public final class EdgeRuns {
    * own length, and others of their runs.
    */
   public int[] near(Vec2 place, double reach) {
+    return edges(run -> boxes[run].grown(reach + longest[run]).contains(place));
+  }
+
+  /** The edges that come into a convex anticlockwise polygon, and others of their runs. */
+  public int[] over(List<Vec2> convex) {
+    return edges(run -> beyond(boxes[run], convex) < 0);
+  }
+
+  private int[] edges(IntPredicate runs) {
     int[] edges = new int[polygon.size()];
     int count = 0;
     for (int run = 0; run < boxes.length; run++) {
-      if (boxes[run].grown(reach + longest[run]).contains(place)) {
+      if (runs.test(run)) {
         for (int edge = run * RUN; edge < past(run); edge++) {
           edges[count++] = edge;
         }
