@@ -153,7 +153,7 @@ class ConstantsAgreeTest {
           "cover.SweepFacets#TURN",
           "cover.SweepFacets#TOUCH",
           "cover.WrapProof#SLACK",
-          "cover.WrapProof#WALK",
+          "cover.RawEdges#WALK",
           "dome.DomedTop#CLOSEST",
           "dome.DomedTop#SAME",
           "dome.DomeMesh#CHORD_ERROR",

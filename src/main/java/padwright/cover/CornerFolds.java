@@ -20,26 +20,32 @@ final class CornerFolds {
    */
   static List<CornerPlan.Fold> of(CornerFrame f, Fold fold, double stop) {
     List<CornerPlan.Fold> folds = new ArrayList<>();
+    double level = f.tipLevel(true);
+    Vec2 tip = f.tip(level);
     if (fold == Fold.DOUBLE) {
-      doubled(folds, f);
+      doubled(folds, f, tip);
     } else {
       if (!f.even()) {
         Vec2 end = CornerCut.meeting(f, stop);
-        if (end.distance(f.tip()) > NOTHING) {
-          add(folds, Sense.INWARD, Path.line(f.tip(), end));
+        if (end.distance(tip) > NOTHING) {
+          add(folds, Sense.INWARD, Path.line(tip, end));
         }
-        return walls(folds, f, fold, stop);
+        return walls(folds, f, fold, stop, level);
       }
       double edge = f.pathBefore().developed();
       double meet = Double.isInfinite(stop) ? edge : f.whereHalfSurplusIs(true, stop, edge);
-      add(folds, Sense.INWARD, Path.line(f.tip(), f.flat(true, f.bisector(true, meet), meet)));
+      add(folds, Sense.INWARD, Path.line(tip, f.flat(true, f.bisector(true, meet), meet)));
     }
-    return walls(folds, f, fold, stop);
+    return walls(folds, f, fold, stop, level);
   }
 
-  /** The two folds along the arris, one in each strip. */
+  /**
+   * The two folds along the arris, one in each strip.
+   *
+   * @param level where the surplus begins to open, seen from the side before
+   */
   private static List<CornerPlan.Fold> walls(
-      List<CornerPlan.Fold> folds, CornerFrame f, Fold fold, double stop) {
+      List<CornerPlan.Fold> folds, CornerFrame f, Fold fold, double stop, double level) {
     for (boolean first : new boolean[] {true, false}) {
       // The strip on top is folded all the way; the one beneath only as far as it is joined.
       boolean onTop = fold != Fold.DOUBLE && fold.firstOver() == first;
@@ -49,15 +55,15 @@ final class CornerFolds {
           Double.isInfinite(stop) || (onTop && square)
               ? edge
               : Math.min(edge, f.path(first).backStart() + CornerCut.JOINED);
-      add(folds, Sense.OUTWARD, Path.polyline(f.foldLine(first, 0, f.tipLevel(first), to)));
+      double from = first || f.even() ? level : f.tipLevel(false);
+      add(folds, Sense.OUTWARD, Path.polyline(f.foldLine(first, 0, from, to)));
     }
     return folds;
   }
 
   /** The bisector, which comes to lie on the arris, and a crease midway to each fold. */
-  private static void doubled(List<CornerPlan.Fold> folds, CornerFrame f) {
+  private static void doubled(List<CornerPlan.Fold> folds, CornerFrame f, Vec2 tip) {
     FoldMap map = new FoldMap(f, Fold.DOUBLE);
-    Vec2 tip = f.tip();
     double end = f.pathBefore().backStart();
     Vec2 corner = f.flat(true, f.fold(true, end), end);
     add(folds, Sense.OUTWARD, Path.line(tip, map.mirroredAboutCrease(true, corner)));

@@ -228,7 +228,11 @@ public record CornerFrame(
 
   /** The tip of the folded flap: where the fold leaves the bisector. */
   Vec2 tip() {
-    double level = tipLevel(true);
+    return tip(tipLevel(true));
+  }
+
+  /** The same where {@link #tipLevel} of the side before is known. */
+  Vec2 tip(double level) {
     return flat(true, even() ? bisector(true, level) : arris(true, level), level);
   }
 

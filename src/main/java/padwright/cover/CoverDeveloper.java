@@ -6,9 +6,10 @@ import java.util.OptionalDouble;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Crossings;
+import padwright.geometry.EdgeBands;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
-import padwright.geometry.Polygons;
+import padwright.geometry.PathPlaces;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.EdgeEnds;
@@ -180,9 +181,14 @@ public final class CoverDeveloper {
         gussets.add(Gusset.of(sites.get(e.corner()).name(), skeleton.frame(i), grip));
       }
     }
-    for (int i = 0; i < sites.size() && !overlaps; i++) {
-      if (choices.get(i).treatment() == Treatment.CLIPS) {
-        clips(clips, i, path(sites.get(i)).developed() + grip, cut.flattened(CLIP_CHORD));
+    boolean clipped = choices.stream().anyMatch(c -> c.treatment() == Treatment.CLIPS);
+    if (clipped && !overlaps) {
+      EdgeBands inside = new EdgeBands(cut.flattened(CLIP_CHORD));
+      PathPlaces walls = new PathPlaces(outline, CLIP_CHORD);
+      for (int i = 0; i < sites.size(); i++) {
+        if (choices.get(i).treatment() == Treatment.CLIPS) {
+          clips(clips, i, path(sites.get(i)).developed() + grip, inside, walls);
+        }
       }
     }
     return new CoverPlan(
@@ -205,7 +211,7 @@ public final class CoverDeveloper {
   }
 
   /** The clips of a hollow curve: from past the arris to the cut line. */
-  private void clips(List<Path> clips, int site, double edge, List<Vec2> cut) {
+  private void clips(List<Path> clips, int site, double edge, EdgeBands cut, PathPlaces walls) {
     CornerSite s = sites.get(site);
     int n = outline.segments().size();
     TautPath path = path(s);
@@ -229,17 +235,13 @@ public final class CoverDeveloper {
         Path clip = Path.line(at.along(out, tip), at.along(out, most));
         // A corner's cut or a narrow place may have taken this part of the turn-under away.
         boolean there =
-            Polygons.contains(cut, clip.start())
-                && Polygons.contains(cut, at.along(out, most - HollowChooser.CLIP_TIP));
-        if (there && clearOfWalls(clip.start(), arris)) {
+            cut.contains(clip.start())
+                && cut.contains(at.along(out, most - HollowChooser.CLIP_TIP));
+        if (there && !walls.nearer(clip.start(), arris)) {
           clips.add(clip);
         }
       }
     }
-  }
-
-  private boolean clearOfWalls(Vec2 p, double arris) {
-    return outline.segments().stream().allMatch(s -> s.distanceTo(p) >= arris);
   }
 
   /** The closed trim line, or the cut line the grip beyond it, with its relief cuts. */

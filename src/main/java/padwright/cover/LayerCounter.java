@@ -5,6 +5,8 @@ import java.util.List;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Bounds;
+import padwright.geometry.Boxes;
 import padwright.geometry.EdgeBands;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -24,6 +26,9 @@ public final class LayerCounter {
   private final Vec2[] middle;
   private final double[] within;
 
+  /** About each element's middle as far as its covering may come. */
+  private final Boxes about;
+
   /** As for {@link WrapProof}: the trimmed cover, and the folds and sections of the solid. */
   public LayerCounter(List<Vec2> cut, Skeleton skeleton) {
     this.cut = new EdgeBands(cut);
@@ -35,17 +40,20 @@ public final class LayerCounter {
     length = new double[n];
     middle = new Vec2[n];
     within = new double[n];
+    List<Bounds> boxes = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       backOut[i] = skeleton.path(i).out(skeleton.path(i).backStart());
-      Segment s = skeleton.elements().get(i).segment();
-      middle[i] = s.pointAt(0.5);
+      Segment s = skeleton.segment(i);
       // Neither along a side nor in from it does covering come further than it is long there.
+      middle[i] = s.pointAt(0.5);
       within[i] = s.length() / 2 + 2 * (furthest + CornerCut.JOINED);
+      boxes.add(Bounds.of(middle[i]).grown(within[i]));
       if (skeleton.elements().get(i) instanceof Side side) {
         along[i] = side.along();
         length[i] = side.length();
       }
     }
+    about = new Boxes(boxes);
   }
 
   /** Layers over a place of the back, given in the frame of the base seen from the face. */
@@ -53,10 +61,8 @@ public final class LayerCounter {
     // Gathered first and looked up after, so that the look-up stands at one place in the code.
     List<Vec2> landing = new ArrayList<>();
     int layers = 0;
-    for (int i = 0; i < skeleton.elements().size(); i++) {
-      double dx = place.x() - middle[i].x();
-      double dy = place.y() - middle[i].y();
-      if (dx * dx + dy * dy > within[i] * within[i]) {
+    for (int i : about.near(place, 0)) {
+      if (place.distance(middle[i]) > within[i]) {
         continue;
       }
       Element e = skeleton.elements().get(i);

@@ -1,6 +1,5 @@
 package padwright.cover;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import padwright.geometry.Path;
@@ -23,6 +22,7 @@ public final class Skeleton {
           });
 
   private final List<Element> elements;
+  private final List<Segment> segments;
   private final TautPath[] paths;
   private final CornerFrame[] frames;
 
@@ -31,6 +31,7 @@ public final class Skeleton {
    */
   Skeleton(List<Element> elements, Function<String, TautPath> sections) {
     this.elements = List.copyOf(elements);
+    this.segments = elements.stream().map(Element::segment).toList();
     paths = new TautPath[elements.size()];
     for (int i = 0; i < paths.length; i++) {
       paths[i] = sections.apply(elements.get(i).name());
@@ -48,6 +49,11 @@ public final class Skeleton {
                 paths[(i + 1) % paths.length]);
       }
     }
+  }
+
+  /** Element i as a piece of the outline. */
+  Segment segment(int i) {
+    return segments.get(i);
   }
 
   /** How far in from each element the flat top begins, 0 or less. */
@@ -223,10 +229,6 @@ public final class Skeleton {
 
   /** The outline that these elements make, its sides meeting in their corners. */
   Path outline() {
-    List<Segment> segments = new ArrayList<>();
-    for (Element e : elements) {
-      segments.add(e.segment());
-    }
     return new Path(segments, true);
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
+import padwright.geometry.EdgeRuns;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
@@ -28,14 +29,16 @@ final class StripCover {
   private static final double FURTHER = 300;
 
   private final List<Vec2> cut;
+  private final EdgeRuns runs;
   private final Skeleton skeleton;
   private final GussetSeams seams;
 
   /** Where each section bends, worked out once for all sides that have it. */
   private final Map<TautPath, List<Double>> bends = new IdentityHashMap<>();
 
-  StripCover(List<Vec2> cut, Skeleton skeleton, GussetSeams seams) {
+  StripCover(List<Vec2> cut, EdgeRuns runs, Skeleton skeleton, GussetSeams seams) {
     this.cut = cut;
+    this.runs = runs;
     this.skeleton = skeleton;
     this.seams = seams;
   }
@@ -127,17 +130,26 @@ final class StripCover {
   /** The cover's part near one strip, so that its bands are cut from few points. */
   private List<Vec2> nearStrip(int index, Side side, double[] before, double[] after) {
     TautPath path = skeleton.path(index);
-    double end = path.backStart() + 1;
     double start = Arrays.stream(before).max().orElse(0);
     double stop = Arrays.stream(after).max().orElse(0);
-    List<Vec2> box =
-        List.of(
-            // The inner line first: most of the cover lies behind it.
-            at(side, side.length() + stop + 1, path.startX() - 1),
-            at(side, -start - 1, path.startX() - 1),
-            at(side, -start - 1, end),
-            at(side, side.length() + stop + 1, end));
-    return Polygons.inside(cut, box);
+    return runs.inside(box(side, start, stop, path.startX(), path.backStart()));
+  }
+
+  /**
+   * A box about the flat strip of a side, with a mm to spare all round.
+   *
+   * @param start how far before the side's start it begins
+   * @param stop how far past the side's end it ends
+   * @param from path length of its inner line
+   * @param to path length of its outer line
+   */
+  private static List<Vec2> box(Side side, double start, double stop, double from, double to) {
+    return List.of(
+        // The inner line first: most of the cover lies behind it.
+        at(side, side.length() + stop + 1, from - 1),
+        at(side, -start - 1, from - 1),
+        at(side, -start - 1, to + 1),
+        at(side, side.length() + stop + 1, to + 1));
   }
 
   static double shortArea(List<Vec2> target, List<Vec2> near) {
@@ -185,20 +197,18 @@ final class StripCover {
     TautPath path = skeleton.path(index);
     double back = path.backStart();
     double x0 = path.out(back);
-    List<Vec2> cut = seams.ownSide(index, this.cut);
     double shortest = Double.POSITIVE_INFINITY;
     boolean slit =
         skeleton.elements().get(index).after() == Fold.GUSSET
             || skeleton.previous(index).after() == Fold.GUSSET;
-    // On the back the mitres run inwards as fast as the covering does.
-    Vec2 middle = side.from().midpoint(side.to());
-    double about = side.length() / 2 + path.developed() + FURTHER;
-    for (int i = 0; i < cut.size(); i++) {
-      Vec2 p = cut.get(i);
-      Vec2 q = cut.get(i + 1 == cut.size() ? 0 : i + 1);
-      if (p.distance(middle) > about + p.distance(q)) {
-        continue;
-      }
+    EdgeRuns own = slit ? new EdgeRuns(seams.ownSide(index, cut)) : runs;
+    // On the back the mitres run inwards as fast as the covering does, so it is widest there.
+    double deep = Math.max(0, x0) + WrapProof.SLACK;
+    double furthest = path.developed() + FURTHER;
+    List<Vec2> box = box(side, deep * before, deep * after, back, furthest);
+    for (int edge : own.over(box)) {
+      Vec2 p = own.from(edge);
+      Vec2 q = own.to(edge);
       Vec2 a = p.minus(side.from());
       Vec2 b = q.minus(side.from());
       if (slit && seams.alongSeam(index, p, q)) {
@@ -209,6 +219,9 @@ final class StripCover {
       double sa = a.dot(out);
       double tb = b.dot(along);
       double sb = b.dot(out);
+      if (sa > furthest && sb > furthest) {
+        continue;
+      }
       keep(span, back - WrapProof.SLACK - sa, back - WrapProof.SLACK - sb);
       keep(span, mitred(ta, sa, before, back, x0), mitred(tb, sb, before, back, x0));
       keep(

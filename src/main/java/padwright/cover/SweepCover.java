@@ -3,6 +3,7 @@ package padwright.cover;
 import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.EdgeRuns;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
@@ -40,7 +41,7 @@ final class SweepCover {
    * @param before the corner before the sweep, null where it runs on smoothly
    * @param after the corner after it, null where it runs on smoothly
    */
-  SweepCover(List<Vec2> cut, Sweep sweep, TautPath path, CornerFrame before, CornerFrame after) {
+  SweepCover(EdgeRuns cut, Sweep sweep, TautPath path, CornerFrame before, CornerFrame after) {
     this.sweep = sweep;
     this.path = path;
     this.before = before;
@@ -52,9 +53,9 @@ final class SweepCover {
     Segment own = sweep.segment();
     Vec2 middle = own.pointAt(0.5);
     double about = own.length() / 2 + path.developed() + BEYOND;
-    for (int i = 0; i < cut.size(); i++) {
-      Vec2 a = cut.get(i);
-      Vec2 b = cut.get((i + 1) % cut.size());
+    for (int edge : cut.near(middle, about)) {
+      Vec2 a = cut.from(edge);
+      Vec2 b = cut.to(edge);
       if (a.midpoint(b).distance(middle) > about + a.distance(b) || passesBy(a, b)) {
         continue;
       }

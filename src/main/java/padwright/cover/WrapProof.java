@@ -7,6 +7,8 @@ import java.util.TreeMap;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
+import padwright.geometry.Boxes;
+import padwright.geometry.EdgeRuns;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
@@ -38,12 +40,10 @@ public final class WrapProof {
   /** Rounding allowed on a length, mm: ten times what flattening an arc costs. */
   static final double SLACK = 0.05;
 
-  /** Step in which a raw edge is walked along, mm; its ends are always met. */
-  private static final double WALK = 2;
-
   static final int PER_ARC = 6;
 
   private final List<Vec2> cut;
+  private final EdgeRuns runs;
   private final Skeleton skeleton;
   private final List<Gusset> gussets;
   private final List<Path> clips;
@@ -62,12 +62,13 @@ public final class WrapProof {
   private WrapProof(
       List<Vec2> cut, Skeleton skeleton, List<Gusset> gussets, List<Path> clips, EdgeEnds ends) {
     this.cut = cut;
+    this.runs = new EdgeRuns(cut);
     this.skeleton = skeleton;
     this.gussets = gussets;
     this.clips = clips;
     this.ends = ends;
     this.seams = new GussetSeams(skeleton);
-    this.strips = new StripCover(cut, skeleton, seams);
+    this.strips = new StripCover(cut, runs, skeleton, seams);
   }
 
   /**
@@ -105,7 +106,7 @@ public final class WrapProof {
 
   private void run() {
     face();
-    Map<Integer, List<Sweep>> rounded = new TreeMap<>();
+    Map<Integer, List<Integer>> rounded = new TreeMap<>();
     for (int i = 0; i < skeleton.elements().size(); i++) {
       Element e = skeleton.elements().get(i);
       if (ends.of(e.name()).bare()) {
@@ -114,9 +115,9 @@ public final class WrapProof {
       if (e instanceof Side side) {
         strip(i, side);
       } else if (e instanceof Sweep sweep && sweep.hollow()) {
-        hollow(sweep);
+        hollow(i, sweep);
       } else if (e instanceof Sweep sweep) {
-        rounded.computeIfAbsent(sweep.site(), k -> new ArrayList<>()).add(sweep);
+        rounded.computeIfAbsent(sweep.site(), k -> new ArrayList<>()).add(i);
       }
       if (e.after() == Fold.GUSSET) {
         gusset(i);
@@ -127,8 +128,8 @@ public final class WrapProof {
       }
     }
     rounded.values().forEach(this::sweeps);
-    for (Path clip : clips) {
-      clip(clip);
+    if (!clips.isEmpty()) {
+      clips();
     }
   }
 
@@ -196,11 +197,22 @@ public final class WrapProof {
     return gussets.get(before);
   }
 
-  /** A clip may open on the back, not on the wall. */
-  private void clip(Path clip) {
-    double worst = 0;
+  /** Clips may open on the back, not on the wall. */
+  private void clips() {
+    Boxes walls = Boxes.of(skeleton.outline().segments());
+    double deepest = 0;
     for (int i = 0; i < skeleton.elements().size(); i++) {
-      double away = skeleton.elements().get(i).segment().distanceTo(clip.start());
+      deepest = Math.max(deepest, skeleton.path(i).backStart());
+    }
+    for (Path clip : clips) {
+      clip(clip, walls, deepest);
+    }
+  }
+
+  private void clip(Path clip, Boxes walls, double deepest) {
+    double worst = 0;
+    for (int i : walls.near(clip.start(), deepest)) {
+      double away = skeleton.segment(i).distanceTo(clip.start());
       worst = Math.max(worst, skeleton.path(i).backStart() - away);
     }
     if (worst > SLACK) {
@@ -232,38 +244,22 @@ public final class WrapProof {
 
   /** Raw edges in the surplus of a corner, seen from both of its sides. */
   private void corner(int i, CornerFrame f, Fold fold) {
-    // No point of the surplus that lands on a wall is further from the corner than this.
-    double deep = Math.max(f.pathBefore().backStart(), f.pathAfter().backStart());
-    double wide = -Math.min(f.pathBefore().startX(), f.pathAfter().startX());
-    double reach = Math.max(deep, wide) / Math.cos(f.turn() / 2) + Math.abs(f.shift()) + 1;
     boolean before = ends.of(skeleton.elements().get(i).name()).turned();
     boolean after = ends.of(skeleton.next(i).name()).turned();
     FoldMap map = new FoldMap(f, fold, before, after);
-    for (int j = 0; j < cut.size(); j++) {
-      Vec2 a = cut.get(j);
-      Vec2 d = cut.get((j + 1) % cut.size()).minus(a);
-      double length = Math.max(1e-9, d.length());
-      double foot = f.apex().minus(a).dot(d) / length;
-      double aside = Math.abs(f.apex().minus(a).cross(d)) / length;
-      if (aside > reach) {
-        continue;
-      }
-      // Only the stretch of the edge within reach is walked along.
-      double half = Math.sqrt(reach * reach - aside * aside);
-      double from = Math.max(0, foot - half);
-      double to = Math.min(length, foot + half);
-      int steps = Math.max(1, (int) Math.ceil((to - from) / WALK));
-      for (int k = 0; from <= to && k <= steps; k++) {
-        Vec2 p = a.along(d, (from + (to - from) * k / steps) / length);
-        leastHiding = Math.min(leastHiding, Math.min(map.hiding(true, p), map.hiding(false, p)));
-      }
-    }
+    leastHiding = Math.min(leastHiding, RawEdges.leastHiding(runs, f, map));
   }
 
   /** The rounded stretches of one corner, over which the covering is eased. */
-  private void sweeps(List<Sweep> sweeps) {
-    List<SweepCover> covers = sweeps.stream().map(this::sweepCover).toList();
-    int at = skeleton.elements().indexOf(sweeps.get(0));
+  private void sweeps(List<Integer> elements) {
+    List<Sweep> sweeps = new ArrayList<>();
+    List<SweepCover> covers = new ArrayList<>();
+    for (int i : elements) {
+      Sweep sweep = (Sweep) skeleton.elements().get(i);
+      sweeps.add(sweep);
+      covers.add(sweepCover(i, sweep));
+    }
+    int at = elements.get(0);
     TautPath path = skeleton.path(at);
     double need = needed(at);
     for (int i = 0; i < sweeps.size(); i++) {
@@ -287,18 +283,16 @@ public final class WrapProof {
     return ends.of(skeleton.elements().get(i).name()).turned() ? path.backStart() : path.wallEnd();
   }
 
-  private SweepCover sweepCover(Sweep sweep) {
-    int i = skeleton.elements().indexOf(sweep);
+  private SweepCover sweepCover(int i, Sweep sweep) {
     int before = Math.floorMod(i - 1, skeleton.elements().size());
-    return new SweepCover(cut, sweep, skeleton.path(i), skeleton.frame(before), skeleton.frame(i));
+    return new SweepCover(runs, sweep, skeleton.path(i), skeleton.frame(before), skeleton.frame(i));
   }
 
   /** A hollow stretch, along which the covering is stretched. */
-  private void hollow(Sweep sweep) {
-    int i = skeleton.elements().indexOf(sweep);
+  private void hollow(int i, Sweep sweep) {
     TautPath path = skeleton.path(i);
     double need = needed(i);
-    double reach = sweepCover(sweep).leastReach();
+    double reach = sweepCover(i, sweep).leastReach();
     if (reach < need - SLACK) {
       bare += (need - reach) * -sweep.turn() * sweep.radius();
     }

@@ -6,8 +6,7 @@ import padwright.design.WrappedPad.Hole;
 import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.PathGap;
-import padwright.geometry.Polygons;
-import padwright.geometry.Segment;
+import padwright.geometry.PathPlaces;
 import padwright.geometry.Vec2;
 
 /**
@@ -29,25 +28,16 @@ public final class KeepClear {
   /**
    * A closed path and the board left between it and a staple.
    *
-   * @param chords of the path, made once like the boxes: staples ask some hundred times
+   * @param places of the path, made once: staples ask some hundred times
    */
-  private record Area(Path path, List<Vec2> chords, List<Bounds> boxes, Bounds box, double margin) {
+  private record Area(PathPlaces places, Bounds box, double margin) {
     static Area of(Path path, double margin) {
-      List<Bounds> boxes = path.segments().stream().map(Segment::bounds).toList();
-      return new Area(path, path.flattened(PathGap.CHORD_ERROR), boxes, path.bounds(), margin);
+      return new Area(new PathPlaces(path, PathGap.CHORD_ERROR), path.bounds(), margin);
     }
 
     boolean nearer(Vec2 at, double least) {
-      if (!box.grown(least).contains(at)) {
-        return false;
-      }
-      for (int i = 0; i < boxes.size(); i++) {
-        boolean near = boxes.get(i).grown(least).contains(at);
-        if (near && path.segments().get(i).distanceTo(at) < least) {
-          return true;
-        }
-      }
-      return box.contains(at) && Polygons.contains(chords, at);
+      return box.grown(least).contains(at)
+          && (places.nearer(at, least) || box.contains(at) && places.contains(at));
     }
   }
 

@@ -7,7 +7,7 @@ import padwright.cover.CornerPlan;
 import padwright.design.WrappedPad.Side;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
-import padwright.geometry.Polygons;
+import padwright.geometry.PathPlaces;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
@@ -36,7 +36,7 @@ final class StapleLine {
 
   private final Path outline;
   private final boolean convex;
-  private final List<Vec2> inside;
+  private final PathPlaces inside;
 
   /** Straight sides' inward normals, null at arcs; asked for at every place. */
   private final Vec2[] inwardsOfSide;
@@ -69,7 +69,7 @@ final class StapleLine {
       Predicate<String> stapled) {
     this.outline = outline;
     this.convex = Offset.convex(outline);
-    this.inside = outline.flattened(FLAT);
+    this.inside = new PathPlaces(outline, FLAT);
     this.inwardsOfSide =
         outline.segments().stream()
             .map(s -> s.isArc() ? null : s.directionAt(0).left())
@@ -144,7 +144,7 @@ final class StapleLine {
           return;
         }
         Place place = on(s, starts(s, corner) ? t : s.length() - t, names.get(i), 0, true);
-        if (Polygons.contains(inside, place.at())) {
+        if (inside.contains(place.at())) {
           places.add(place);
         }
         return;
@@ -281,19 +281,19 @@ final class StapleLine {
 
   /** At a corner sharper than square a side's staples must not come too near to its other edge. */
   private void addInside(List<Place> places, Place p) {
-    if (!Polygons.contains(inside, p.at())) {
-      return;
+    boolean tooNear = convex ? outsideALine(p.at(), in - 1e-6) : inside.nearer(p.at(), in - 1e-6);
+    if (inside.contains(p.at()) && !tooNear) {
+      places.add(p);
     }
+  }
+
+  private boolean outsideALine(Vec2 p, double least) {
     for (int i = 0; i < inwardsOfSide.length; i++) {
-      boolean near =
-          convex
-              ? fromLine(i, p.at()) < in - 1e-6
-              : outline.segments().get(i).distanceTo(p.at()) < in - 1e-6;
-      if (near) {
-        return;
+      if (fromLine(i, p) < least) {
+        return true;
       }
     }
-    places.add(p);
+    return false;
   }
 
   /** How far inside the line of a side a point is; any distance inside an arc is enough. */

@@ -240,9 +240,12 @@ public final class StaplePlanner {
       return Math.max(last, widest(turned));
     }
     double largest = 0;
+    Map<String, List<Place>> rows = new HashMap<>();
+    for (Place p : places) {
+      rows.computeIfAbsent(p.side(), k -> new ArrayList<>()).add(p);
+    }
     for (String side : shape.sideNames()) {
-      List<Place> row = new ArrayList<>();
-      places.stream().filter(p -> p.side().equals(side)).forEach(row::add);
+      List<Place> row = rows.getOrDefault(side, List.of());
       if (!row.isEmpty()) {
         Vec2 along = Vec2.polar(row.get(0).angle());
         row.sort(Comparator.comparingDouble(p -> p.at().dot(along)));

@@ -1,6 +1,6 @@
 package padwright.geometry;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,9 +9,15 @@ import java.util.List;
  */
 public final class EdgeBands {
   private final List<Vec2> polygon;
-  private final List<List<Integer>> bands = new ArrayList<>();
   private final Bounds box;
   private final double height;
+  private final int count;
+
+  /** The edges of all bands, band after band. */
+  private final int[] edges;
+
+  /** Where in {@code edges} each band begins, and where the last one ends. */
+  private final int[] begins;
 
   /** The polygon closes itself: its first point is not repeated at the end. */
   public EdgeBands(List<Vec2> polygon) {
@@ -21,16 +27,26 @@ public final class EdgeBands {
       b = b.with(p);
     }
     box = b;
-    int n = Math.max(1, polygon.size() / 4);
-    height = Math.max(1e-9, b.height() / n);
-    for (int i = 0; i < n; i++) {
-      bands.add(new ArrayList<>());
+    count = Math.max(1, polygon.size() / 4);
+    height = Math.max(1e-9, b.height() / count);
+    int[] low = new int[polygon.size()];
+    int[] high = new int[polygon.size()];
+    begins = new int[count + 1];
+    for (int i = 0; i < low.length; i++) {
+      low[i] = band(Math.min(polygon.get(i).y(), next(i).y()));
+      high[i] = band(Math.max(polygon.get(i).y(), next(i).y()));
+      for (int k = low[i]; k <= high[i]; k++) {
+        begins[k + 1]++;
+      }
     }
-    for (int i = 0; i < polygon.size(); i++) {
-      double y0 = polygon.get(i).y();
-      double y1 = next(i).y();
-      for (int k = band(Math.min(y0, y1)); k <= band(Math.max(y0, y1)); k++) {
-        bands.get(k).add(i);
+    for (int k = 0; k < count; k++) {
+      begins[k + 1] += begins[k];
+    }
+    edges = new int[begins[count]];
+    int[] filled = Arrays.copyOf(begins, count);
+    for (int i = 0; i < low.length; i++) {
+      for (int k = low[i]; k <= high[i]; k++) {
+        edges[filled[k]++] = i;
       }
     }
   }
@@ -40,7 +56,7 @@ public final class EdgeBands {
   }
 
   private int band(double y) {
-    return (int) Math.max(0, Math.min(bands.size() - 1, (y - box.minY()) / height));
+    return (int) Math.max(0, Math.min(count - 1, (y - box.minY()) / height));
   }
 
   private boolean outside(Vec2 p, Vec2 q) {
@@ -59,7 +75,8 @@ public final class EdgeBands {
     int first = band(Math.min(p.y(), q.y()));
     int last = band(Math.max(p.y(), q.y()));
     for (int k = first; k <= last; k++) {
-      for (int j : bands.get(k)) {
+      for (int at = begins[k]; at < begins[k + 1]; at++) {
+        int j = edges[at];
         Vec2 r = polygon.get(j);
         Vec2 e = next(j).minus(r);
         // An edge in several bands is taken in the first that the way runs through.
@@ -85,7 +102,9 @@ public final class EdgeBands {
       return false;
     }
     boolean in = false;
-    for (int j : bands.get(band(p.y()))) {
+    int band = band(p.y());
+    for (int at = begins[band]; at < begins[band + 1]; at++) {
+      int j = edges[at];
       Vec2 a = polygon.get(j);
       Vec2 b = next(j);
       if ((a.y() > p.y()) != (b.y() > p.y())

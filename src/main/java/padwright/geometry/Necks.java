@@ -26,7 +26,7 @@ public final class Necks {
     Bounds all = outline.bounds();
     double reach = all.width() + all.height();
     double least = Double.POSITIVE_INFINITY;
-    Bounds[] boxes = segments.stream().map(Segment::bounds).toArray(Bounds[]::new);
+    Boxes boxes = Boxes.of(segments);
     for (int i = 0; i < n; i++) {
       Segment s = segments.get(i);
       int points = (int) Math.max(1, Math.min(MOST, Math.round(s.length() / STEP)));
@@ -35,17 +35,9 @@ public final class Necks {
         Vec2 p = s.pointAt(at);
         Vec2 in = s.directionAt(at).left();
         Segment ray = Segment.line(p, p.along(in, Math.min(reach, least)));
-        Bounds box = ray.bounds();
-        for (int j = 0; j < n; j++) {
-          Segment other = segments.get(j);
-          if (j == i || apart(box, boxes[j])) {
-            continue;
-          }
-          for (Vec2 q : Intersections.between(ray, other)) {
-            double away = q.distance(p);
-            if (away > 1e-6 && away < least && facing(other, q, in) < FACING) {
-              least = away;
-            }
+        for (int j : boxes.meeting(ray.bounds())) {
+          if (j != i) {
+            least = Math.min(least, width(p, in, ray, segments.get(j), least));
           }
         }
       }
@@ -53,8 +45,16 @@ public final class Necks {
     return least;
   }
 
-  private static boolean apart(Bounds a, Bounds b) {
-    return a.maxX() < b.minX() || a.minX() > b.maxX() || a.maxY() < b.minY() || a.minY() > b.maxY();
+  /** How far along a ray it meets a side that faces it, if it is less than the least so far. */
+  private static double width(Vec2 p, Vec2 in, Segment ray, Segment other, double least) {
+    double width = least;
+    for (Vec2 q : Intersections.between(ray, other)) {
+      double away = q.distance(p);
+      if (away > 1e-6 && away < width && facing(other, q, in) < FACING) {
+        width = away;
+      }
+    }
+    return width;
   }
 
   /** The cosine between the way in and the inward normal of what it meets. */

@@ -49,7 +49,15 @@ public final class OffsetCurve {
    */
   public static List<Path> loops(Path outline, double[] distances) {
     OffsetCurve curve = new OffsetCurve(outline, distances);
-    List<Path> loops = new ArrayList<>(stitch(withoutLooseEnds(curve.kept(curve.raw()))));
+    List<Segment> raw = curve.raw();
+    List<List<Vec2>> cuts = cuts(raw);
+    List<Segment> kept = curve.kept(raw, cuts);
+    // A chain that meets itself nowhere and lies far enough out everywhere is the loop itself.
+    boolean whole = kept.size() == raw.size() && cuts.stream().allMatch(List::isEmpty);
+    List<Path> loops =
+        whole
+            ? new ArrayList<>(List.of(closed(kept)))
+            : new ArrayList<>(stitch(withoutLooseEnds(kept)));
     loops.removeIf(p -> p.signedArea() <= SAME);
     loops.sort(Comparator.comparingDouble(Path::signedArea).reversed());
     return loops;
@@ -143,36 +151,10 @@ public final class OffsetCurve {
   }
 
   /** The pieces between crossings that are as far out as they were moved. */
-  private List<Segment> kept(List<Segment> raw) {
-    int n = raw.size();
-    Bounds[] box = new Bounds[n];
-    for (int i = 0; i < n; i++) {
-      box[i] = raw.get(i).bounds();
-    }
-    List<List<Vec2>> cuts = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      cuts.add(new ArrayList<>());
-    }
-    Integer[] order = new Integer[n];
-    for (int i = 0; i < n; i++) {
-      order[i] = i;
-    }
-    java.util.Arrays.sort(order, Comparator.comparingDouble(i -> box[i].minX()));
-    for (int a = 0; a < n; a++) {
-      Bounds first = box[order[a]];
-      for (int b = a + 1; b < n && box[order[b]].minX() <= first.maxX() + SAME; b++) {
-        Bounds second = box[order[b]];
-        if (second.minY() <= first.maxY() + SAME && second.maxY() >= first.minY() - SAME) {
-          for (Vec2 p : Intersections.between(raw.get(order[a]), raw.get(order[b]))) {
-            cuts.get(order[a]).add(p);
-            cuts.get(order[b]).add(p);
-          }
-        }
-      }
-    }
+  private List<Segment> kept(List<Segment> raw, List<List<Vec2>> cuts) {
     List<Segment> kept = new ArrayList<>();
     OffsetNearness near = new OffsetNearness(outline, distances);
-    for (int i = 0; i < n; i++) {
+    for (int i = 0; i < raw.size(); i++) {
       for (Segment piece : pieces(raw.get(i), cuts.get(i))) {
         if (near.clear(piece.pointAt(0.5))) {
           kept.add(piece);
@@ -180,6 +162,34 @@ public final class OffsetCurve {
       }
     }
     return kept;
+  }
+
+  /** Where each segment of the chain meets others, but for the joints with its neighbours. */
+  private static List<List<Vec2>> cuts(List<Segment> raw) {
+    Boxes boxes = Boxes.of(raw);
+    int n = raw.size();
+    List<List<Vec2>> cuts = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      cuts.add(new ArrayList<>());
+    }
+    for (int a = 0; a < n; a++) {
+      Segment s = raw.get(a);
+      for (int b : boxes.meeting(s.bounds().grown(SAME))) {
+        for (Vec2 p : b > a ? Intersections.between(s, raw.get(b)) : List.<Vec2>of()) {
+          if (!joint(raw, a, b, p)) {
+            cuts.get(a).add(p);
+            cuts.get(b).add(p);
+          }
+        }
+      }
+    }
+    return cuts;
+  }
+
+  private static boolean joint(List<Segment> chain, int a, int b, Vec2 p) {
+    boolean after = b == a + 1 && p.distance(chain.get(a).end()) <= SAME;
+    boolean round = a == 0 && b == chain.size() - 1 && p.distance(chain.get(a).start()) <= SAME;
+    return after || round;
   }
 
   private static List<Segment> pieces(Segment s, List<Vec2> cuts) {

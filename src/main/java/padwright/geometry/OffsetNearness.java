@@ -9,22 +9,25 @@ final class OffsetNearness {
 
   private final List<Segment> segments;
   private final double[] distances;
-  private final Bounds[] boxes;
+  private final double furthest;
+  private final Boxes boxes;
 
   OffsetNearness(Path outline, double[] distances) {
     this.segments = outline.segments();
     this.distances = distances;
-    boxes = new Bounds[distances.length];
-    for (int i = 0; i < boxes.length; i++) {
-      boxes[i] = segments.get(i).bounds();
+    boxes = Boxes.of(segments);
+    double most = 0;
+    for (double d : distances) {
+      most = Math.max(most, Math.abs(d));
     }
+    furthest = most;
   }
 
   boolean clear(Vec2 p) {
-    int n = boxes.length;
-    for (int i = 0; i < n; i++) {
+    int n = segments.size();
+    for (int i : boxes.near(p, furthest)) {
       double d = Math.abs(distances[i]) - NEARER;
-      if (d <= 0 || outside(boxes[i], p, d)) {
+      if (d <= 0) {
         continue;
       }
       Segment s = segments.get(i);
@@ -45,12 +48,5 @@ final class OffsetNearness {
       }
     }
     return true;
-  }
-
-  private static boolean outside(Bounds b, Vec2 p, double d) {
-    return p.x() < b.minX() - d
-        || p.x() > b.maxX() + d
-        || p.y() < b.minY() - d
-        || p.y() > b.maxY() + d;
   }
 }

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import padwright.cover.CoverPlan;
+import padwright.geometry.EdgeBands;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
-import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.PadShape;
@@ -25,7 +25,7 @@ final class FoldLines {
   private final PadShape shape;
   private final CoverPlan cover;
   private final List<Path> found = new ArrayList<>();
-  private List<Vec2> within;
+  private EdgeBands within;
 
   /** The outline moved in to a level, for all sides that have the very section it belongs to. */
   private final Map<Section, Map<Double, Optional<Path>>> inner = new IdentityHashMap<>();
@@ -132,9 +132,9 @@ final class FoldLines {
     Vec2 from = s.start().plus(out).along(along, -hollow(previous, s) * level);
     Vec2 to = s.end().plus(out).along(along, hollow(s, next) * level);
     if (within == null) {
-      within = cover.cut().flattened(0.05);
+      within = new EdgeBands(cover.cut().flattened(0.05));
     }
-    if (Polygons.contains(within, from.midpoint(to))) {
+    if (within.contains(from.midpoint(to))) {
       found.add(Path.line(from, to));
     }
   }

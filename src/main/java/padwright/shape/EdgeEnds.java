@@ -73,7 +73,7 @@ public record EdgeEnds(EdgeEnd usual, Map<String, EdgeEnd> special) {
   private static final double FLUSH = 1e-6;
 
   public EdgeEnd of(String side) {
-    return special.getOrDefault(side, usual);
+    return special.isEmpty() ? usual : special.getOrDefault(side, usual);
   }
 
   /** Whether staples go along a side. */
