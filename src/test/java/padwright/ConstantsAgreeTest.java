@@ -149,6 +149,7 @@ class ConstantsAgreeTest {
           "cover.GussetSeams#ON_SEAM",
           "cover.StripCover#SLIGHT",
           "cover.StripCover#ROUNDING",
+          "cover.StripCover#ROUNDING_SHARE",
           "cover.SweepCover#SAME",
           "cover.SweepFacets#TURN",
           "cover.SweepFacets#TOUCH",

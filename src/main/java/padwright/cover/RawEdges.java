@@ -1,5 +1,6 @@
 package padwright.cover;
 
+import java.util.function.Supplier;
 import padwright.geometry.EdgeRuns;
 import padwright.geometry.Vec2;
 
@@ -13,13 +14,16 @@ final class RawEdges {
   /**
    * The least distance, mm, of a raw edge that ends up on a wall of the corner from the fold that
    * hides it, seen from both sides; infinite where none does.
+   *
+   * @param folds how the corner's surplus is folded on to its walls
    */
-  static double leastHiding(EdgeRuns cut, CornerFrame f, FoldMap map) {
+  static double leastHiding(EdgeRuns cut, CornerFrame f, Supplier<FoldMap> folds) {
     // No point of the surplus that lands on a wall is further from the corner than this.
     double deep = Math.max(f.pathBefore().backStart(), f.pathAfter().backStart());
     double wide = -Math.min(f.pathBefore().startX(), f.pathAfter().startX());
     double reach = Math.max(deep, wide) / Math.cos(f.turn() / 2) + Math.abs(f.shift()) + 1;
     double least = Double.POSITIVE_INFINITY;
+    FoldMap map = null;
     for (int edge : cut.near(f.apex(), reach)) {
       Vec2 a = cut.from(edge);
       Vec2 d = cut.to(edge).minus(a);
@@ -29,6 +33,8 @@ final class RawEdges {
       if (aside > reach) {
         continue;
       }
+      // At most corners no edge comes so near, and the map is not wanted.
+      map = map == null ? folds.get() : map;
       // Only the stretch of the edge within reach is walked along.
       double half = Math.sqrt(reach * reach - aside * aside);
       double from = Math.max(0, foot - half);

@@ -25,6 +25,9 @@ final class StripCover {
   /** Path lengths differ by less where they are the same place, mm. */
   private static final double ROUNDING = 1e-6;
 
+  /** A part of an area that rounding may take, as a sum of some hundred products. */
+  private static final double ROUNDING_SHARE = 1e-12;
+
   /** No trim line that ends a strip lies further out than this past the developed side, mm. */
   private static final double FURTHER = 300;
 
@@ -52,7 +55,12 @@ final class StripCover {
       before[k] = arrisBefore(index, levels.get(k));
       after[k] = arrisAfter(index, levels.get(k));
     }
-    List<Vec2> near = seams.ownSide(index, nearStrip(index, side, before, after));
+    List<Vec2> box = stripBox(index, side, before, after);
+    List<Vec2> cover = runs.inside(box);
+    if (fills(cover, box)) {
+      return 0;
+    }
+    List<Vec2> near = seams.ownSide(index, cover);
     double bare = 0;
     for (int k = 0; k + 1 < before.length; k++) {
       double s0 = levels.get(k);
@@ -127,12 +135,18 @@ final class StripCover {
     return side.flat(t, s);
   }
 
-  /** The cover's part near one strip, so that its bands are cut from few points. */
-  private List<Vec2> nearStrip(int index, Side side, double[] before, double[] after) {
+  /** Whether the cover's part of a box is all of it, so that nothing in the box is bare. */
+  private static boolean fills(List<Vec2> cover, List<Vec2> box) {
+    double whole = Polygons.signedArea(box);
+    return Polygons.signedArea(cover) > whole * (1 - ROUNDING_SHARE);
+  }
+
+  /** What holds one strip: the cover is cut to it first, so that bands are cut from few points. */
+  private List<Vec2> stripBox(int index, Side side, double[] before, double[] after) {
     TautPath path = skeleton.path(index);
     double start = Arrays.stream(before).max().orElse(0);
     double stop = Arrays.stream(after).max().orElse(0);
-    return runs.inside(box(side, start, stop, path.startX(), path.backStart()));
+    return box(side, start, stop, path.startX(), path.backStart());
   }
 
   /**

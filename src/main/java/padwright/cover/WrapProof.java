@@ -246,8 +246,8 @@ public final class WrapProof {
   private void corner(int i, CornerFrame f, Fold fold) {
     boolean before = ends.of(skeleton.elements().get(i).name()).turned();
     boolean after = ends.of(skeleton.next(i).name()).turned();
-    FoldMap map = new FoldMap(f, fold, before, after);
-    leastHiding = Math.min(leastHiding, RawEdges.leastHiding(runs, f, map));
+    double least = RawEdges.leastHiding(runs, f, () -> new FoldMap(f, fold, before, after));
+    leastHiding = Math.min(leastHiding, least);
   }
 
   /** The rounded stretches of one corner, over which the covering is eased. */

@@ -92,11 +92,13 @@ public final class Intersections {
   }
 
   private static void ends(Segment of, Segment on, List<Vec2> found) {
-    if (on.distanceTo(of.start()) <= TOUCH) {
-      add(of.start(), found);
-    }
-    if (on.distanceTo(of.end()) <= TOUCH) {
-      add(of.end(), found);
+    Vec2 centre = on.isArc() ? on.centre() : Vec2.ZERO;
+    for (Vec2 end : List.of(of.start(), of.end())) {
+      // Most ends are told to be off an arc by its circle, without its angles.
+      boolean offCircle = on.isArc() && Math.abs(end.distance(centre) - on.radius()) > 2 * TOUCH;
+      if (!offCircle && on.distanceTo(end) <= TOUCH) {
+        add(end, found);
+      }
     }
   }
 

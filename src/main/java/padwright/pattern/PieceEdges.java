@@ -37,23 +37,24 @@ final class PieceEdges {
     Vec2 c = b.centre();
     Segment across = Segment.line(new Vec2(b.minX(), c.y()), new Vec2(b.maxX(), c.y()));
     Segment along = Segment.line(new Vec2(c.x(), b.minY()), new Vec2(c.x(), b.maxY()));
+    boolean convex = Offset.convex(piece);
+    List<Vec2> polygon = convex ? List.of() : piece.flattened(FLAT);
     for (Segment middle : List.of(across, along)) {
-      if (Offset.convex(piece)) {
+      if (convex) {
         lines.add(new LineMark(LineKind.CENTRE, new Path(List.of(middle), false)));
       } else {
-        over(piece, middle).forEach(p -> lines.add(new LineMark(LineKind.CENTRE, p)));
+        over(piece, polygon, middle).forEach(p -> lines.add(new LineMark(LineKind.CENTRE, p)));
       }
     }
   }
 
-  /** The stretches of a straight line that lie over a piece. */
-  private static List<Path> over(Path piece, Segment line) {
+  /** The stretches of a straight line that lie over a piece, whose chords are a polygon. */
+  private static List<Path> over(Path piece, List<Vec2> polygon, Segment line) {
     List<Double> at = new ArrayList<>(List.of(0.0, line.length()));
     for (Segment s : piece.segments()) {
       Intersections.between(line, s).forEach(p -> at.add(p.distance(line.start())));
     }
     at.sort(null);
-    List<Vec2> polygon = piece.flattened(FLAT);
     List<Path> stretches = new ArrayList<>();
     for (int i = 0; i + 1 < at.size(); i++) {
       Vec2 from = line.pointAt(at.get(i) / line.length());
