@@ -25,10 +25,14 @@ final class CoverReach {
       half[i] = sides.get(i).length() / 2;
     }
     double most = 0;
+    int last = 0;
     for (Vec2 p : cut) {
       double nearest = Double.POSITIVE_INFINITY;
       double out = 0;
-      for (int i = 0; i < n; i++) {
+      // What was nearest to the point before is near to this one, and rules most others out.
+      int first = last;
+      for (int k = 0; k < n; k++) {
+        int i = (first + k) % n;
         if (p.distance(middle[i]) - half[i] > nearest + AS_NEAR) {
           continue;
         }
@@ -37,6 +41,7 @@ final class CoverReach {
         if (away <= nearest + AS_NEAR) {
           double square = side.isArc() ? away : squareTo(side, p);
           out = away < nearest - AS_NEAR ? square : Math.max(out, square);
+          last = away < nearest ? i : last;
           nearest = Math.min(nearest, away);
         }
       }
