@@ -242,7 +242,8 @@ public final class SectionDrawing {
       return;
     }
     Layer top = foam.get(foam.size() - 1);
-    double z = top.shape().bounds().maxY();
+    // At the edge: a layer laid over a crown lies higher in its middle.
+    double z = top.shape().bounds().minY() + top.thickness();
     double x = top.overhang();
     if (section.edge() instanceof EdgeShape.Round r) {
       double in = r.radius() * (1 - Math.sqrt(0.5));
@@ -251,7 +252,7 @@ public final class SectionDrawing {
       sizes.add(
           at(x - v.size() / 2, z - v.size() / 2), true, "edge bevelled " + thickness(v.size()));
     } else if (section.edge() instanceof EdgeShape.FullRound) {
-      double r = section.foamHeight() / 2;
+      double r = (z - section.boardThickness()) / 2;
       sizes.add(
           at(x - r * (1 - Math.sqrt(0.5)), z - r * (1 - Math.sqrt(0.5))), true, "edge full round");
     }

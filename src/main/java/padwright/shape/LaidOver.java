@@ -93,11 +93,11 @@ public final class LaidOver {
       below.add(edge.get(0));
       for (int i = last - 1; i >= 0; i--) {
         if (!stack.layers().get(i).crown()) {
-          double x = stack.layers().get(i).overhang();
-          double z = edgeBottom(stack, i);
-          below.add(new Vec2(x, z + stack.layers().get(i).thickness()));
-          below.add(new Vec2(x, z));
-          points.add(new Vec2(x + w, z + stack.layers().get(i).thickness()));
+          List<Vec2> side = edge(stack, i);
+          for (int k = side.size() - 1; k >= 0; k--) {
+            below.add(side.get(k));
+            points.add(side.get(k).plus(new Vec2(w, 0)));
+          }
         }
       }
       points.add(new Vec2(w, stack.board()));
