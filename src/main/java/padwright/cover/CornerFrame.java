@@ -44,9 +44,9 @@ public record CornerFrame(
       Vec2 apex, Vec2 before, Vec2 after, TautPath pathBefore, TautPath pathAfter) {
     double turn = Math.atan2(before.cross(after), before.dot(after));
     double mitre = Math.tan(turn / 2);
-    // The surplus is halved from where the folds at the two walls' ends cross: there both lie as
-    // far
-    // past the corner as the other wall stands out.
+    // The surplus is halved from where the folds at the two walls' ends cross: each lies as far
+    // past
+    // the corner there as the other wall stands out.
     double shift =
         pathBefore == pathAfter ? 0 : (pathAfter.wallOut() - pathBefore.wallOut()) / Math.sin(turn);
     return new CornerFrame(apex, before, after, turn, mitre, pathBefore, pathAfter, shift);

@@ -1,7 +1,6 @@
 package padwright.cover;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import padwright.cover.LaidCover.Sheet;
 import padwright.geometry.Polygons;
@@ -13,11 +12,6 @@ import padwright.geometry.Vec2;
  * it, y the path length out from it. mm.
  */
 final class CornerSheets {
-  /** A gather is counted at corners that turn more than this, as {@link LayerCounter} does. */
-  private static final double GATHERS = Math.PI / 8;
-
-  private static final double LEAST_AREA = 1e-3;
-
   private final CornerFrame f;
   private final Fold fold;
   private final List<Vec2> near;
@@ -58,18 +52,18 @@ final class CornerSheets {
       Vec2 beyond = first ? crease.left() : crease.right();
       double at = beyond.dot(f.tip());
       List<Vec2> close = Polygons.below(half(first, from, to), beyond, at);
-      add(sheets, reflected(first, close, from, to));
-      add(sheets, reflected(first, far(first, map, beyond, at, from, to), from, to));
+      LaidCover.add(sheets, reflected(first, close, from, to), 1);
+      LaidCover.add(sheets, reflected(first, far(first, map, beyond, at, from, to), from, to), 1);
     } else if (fold.single() && fold.firstOver() == first) {
-      add(sheets, reflected(first, half(first, from, to), from, to));
-      add(sheets, reflected(first, otherHalf(first, from, to), from, to));
+      LaidCover.add(sheets, reflected(first, half(first, from, to), from, to), 1);
+      LaidCover.add(sheets, reflected(first, otherHalf(first, from, to), from, to), 1);
     }
     return sheets;
   }
 
   /** The gather at the back corner, two layers on the side before it. */
   List<Sheet> gather() {
-    if (fold == Fold.NONE || fold == Fold.GUSSET || f.turn() <= GATHERS) {
+    if (fold == Fold.NONE || fold == Fold.GUSSET || f.turn() <= LayerCounter.GATHERS) {
       return List.of();
     }
     double back = f.pathBefore().backStart();
@@ -86,13 +80,15 @@ final class CornerSheets {
 
   /** What the fold takes on in a band: the half of the surplus that belongs to a side. */
   private List<Vec2> half(boolean first, double from, double to) {
-    return Polygons.inside(near, anticlockwise(surplus(first, from, to)));
+    return Polygons.inside(near, Polygons.anticlockwise(surplus(first, from, to)));
   }
 
   /** The other half, turned over about the bisector to lie on it. */
   private List<Vec2> otherHalf(boolean first, double from, double to) {
     List<Vec2> region = surplus(first, from, to).stream().map(f::acrossBisector).toList();
-    return Polygons.inside(near, anticlockwise(region)).stream().map(f::acrossBisector).toList();
+    return Polygons.inside(near, Polygons.anticlockwise(region)).stream()
+        .map(f::acrossBisector)
+        .toList();
   }
 
   private List<Vec2> surplus(boolean first, double from, double to) {
@@ -120,7 +116,8 @@ final class CornerSheets {
         Polygons.below(band, beyond, at).stream()
             .map(p -> map.mirroredAboutCrease(first, p))
             .toList();
-    List<Vec2> far = turned.size() < 3 ? List.of() : Polygons.inside(near, anticlockwise(turned));
+    List<Vec2> far =
+        turned.size() < 3 ? List.of() : Polygons.inside(near, Polygons.anticlockwise(turned));
     return far.stream().map(p -> map.mirroredAboutCrease(first, p)).toList();
   }
 
@@ -133,21 +130,6 @@ final class CornerSheets {
       double s = f.out(first, p);
       turned.add(new Vec2(2 * (a + slope * (s - from)) - f.past(first, p), s));
     }
-    return turned;
-  }
-
-  private static void add(List<Sheet> sheets, List<Vec2> polygon) {
-    if (polygon.size() >= 3 && Math.abs(Polygons.signedArea(polygon)) > LEAST_AREA) {
-      sheets.add(new Sheet(polygon, 1));
-    }
-  }
-
-  static List<Vec2> anticlockwise(List<Vec2> polygon) {
-    if (Polygons.signedArea(polygon) >= 0) {
-      return polygon;
-    }
-    List<Vec2> turned = new ArrayList<>(polygon);
-    Collections.reverse(turned);
     return turned;
   }
 }

@@ -86,7 +86,7 @@ public final class FacetMaker {
       region.add(side.flat(-fold(i - 1, false, band.to()), band.to()));
       region.add(side.flat(side.length() + fold(i, true, band.to()), band.to()));
       region.add(side.flat(side.length() + fold(i, true, band.from()), band.from()));
-      List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
+      List<Vec2> polygon = Polygons.inside(cut, Polygons.anticlockwise(region));
       Frame frame = new Frame(side.flat(0, band.pieceStart()), side.along(), side.along().right());
       add(
           side.name() + " " + band.name(),
@@ -96,15 +96,6 @@ public final class FacetMaker {
           Sense.OUTWARD);
     }
     flaps(i, side);
-  }
-
-  private static List<Vec2> anticlockwise(List<Vec2> polygon) {
-    if (Polygons.signedArea(polygon) >= 0) {
-      return polygon;
-    }
-    List<Vec2> turned = new ArrayList<>(polygon);
-    java.util.Collections.reverse(turned);
-    return turned;
   }
 
   /** Where a piece of a side's section lies in space, for flat points taken through a frame. */
@@ -163,7 +154,7 @@ public final class FacetMaker {
     region.add(f.flat(first, Math.max(from, f.bisector(first, band.from())), band.from()));
     region.add(f.flat(first, Math.max(to, f.bisector(first, band.to())), band.to()));
     region.add(f.flat(first, to, band.to()));
-    List<Vec2> polygon = Polygons.inside(cut, anticlockwise(region));
+    List<Vec2> polygon = Polygons.inside(cut, Polygons.anticlockwise(region));
     String name = side.name() + " to " + next.name() + " flap " + band.name();
     boolean exact = exact(f, first, side.after(), band);
     Side own = first ? side : next;
@@ -290,7 +281,8 @@ public final class FacetMaker {
     // The bisector parts the halves of the surplus.
     Vec2 bisector = f.before().right().plus(f.after().right()).unit();
     Vec2 beyond = first ? bisector.left() : bisector.right();
-    return Polygons.below(Polygons.inside(cut, anticlockwise(turned)), beyond, beyond.dot(tip));
+    return Polygons.below(
+        Polygons.inside(cut, Polygons.anticlockwise(turned)), beyond, beyond.dot(tip));
   }
 
   private static Vec2 mirrored(Vec2 axis, Vec2 v) {
@@ -302,7 +294,7 @@ public final class FacetMaker {
       for (List<Vec2> region : SweepFacets.regions(sweep, band.from(), band.to())) {
         add(
             sweep.name() + " " + band.name(),
-            ownSide(i, Polygons.inside(cut, anticlockwise(region))),
+            ownSide(i, Polygons.inside(cut, Polygons.anticlockwise(region))),
             new Facet.Eased(sweep.centre(), sweep.radius(), sweep.hollow(), skeleton.path(i)),
             1,
             Sense.OUTWARD);

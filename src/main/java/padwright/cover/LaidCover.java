@@ -6,7 +6,6 @@ import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Polygons;
-import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.EdgeEnds;
 import padwright.shape.TautPath;
@@ -27,7 +26,8 @@ public final class LaidCover {
   /** Levels nearer to one another than this are one, mm. */
   private static final double SAME_LEVEL = 1e-6;
 
-  static final double LEAST_AREA = 1e-3;
+  /** Less than this, mm2, is what rounding leaves. */
+  private static final double LEAST_AREA = 1e-3;
 
   private final Skeleton skeleton;
   private final CornerSheets[] corners;
@@ -112,22 +112,12 @@ public final class LaidCover {
    * the back begins. Beside another section the fold bends where that section does.
    */
   List<Double> levels(int i) {
-    TautPath path = skeleton.path(i);
-    List<Double> list = new ArrayList<>();
-    double s = path.startX();
-    list.add(s);
-    List<Segment> pieces = path.neutral().segments();
-    for (int k = 0; k + 1 < pieces.size(); k++) {
-      Segment piece = pieces.get(k);
-      int parts =
-          piece.isArc() && piece.radius() > SMALL
-              ? (int) Math.ceil(Math.abs(piece.sweep()) / CHORD)
-              : 1;
-      for (int m = 1; m <= parts; m++) {
-        list.add(s + piece.length() * m / parts);
-      }
-      s += piece.length();
-    }
+    List<Double> list =
+        skeleton
+            .path(i)
+            .breaks(
+                bend ->
+                    bend.radius() > SMALL ? (int) Math.ceil(Math.abs(bend.sweep()) / CHORD) : 1);
     int before = Math.floorMod(i - 1, corners.length);
     bends(list, before, false);
     bends(list, i, true);
@@ -197,7 +187,8 @@ public final class LaidCover {
     }
   }
 
-  private static void add(List<Sheet> sheets, List<Vec2> polygon, int layers) {
+  /** Adds a sheet, where it is one. */
+  static void add(List<Sheet> sheets, List<Vec2> polygon, int layers) {
     if (polygon.size() >= 3 && Math.abs(Polygons.signedArea(polygon)) > LEAST_AREA) {
       sheets.add(new Sheet(polygon, layers));
     }

@@ -127,10 +127,10 @@ final class LaidWalls {
       double to = levels.get(b + 1);
       List<Sheet> band = new ArrayList<>();
       if (e instanceof Side side) {
-        band.add(new Sheet(laid.seamed(i, side, from, to), 1));
+        LaidCover.add(band, laid.seamed(i, side, from, to), 1);
       } else if (e instanceof Sweep sweep) {
         for (List<Vec2> p : laid.sweeps().on(sweep, from, to)) {
-          band.add(new Sheet(scaled(p, sweep.radius()), 1));
+          LaidCover.add(band, scaled(p, sweep.radius()), 1);
         }
       }
       if (start != null) {
@@ -144,12 +144,8 @@ final class LaidWalls {
         }
       }
       for (Sheet s : band) {
-        if (s.polygon().size() >= 3
-            && Math.abs(Polygons.signedArea(s.polygon())) > LaidCover.LEAST_AREA) {
-          List<Vec2> placed =
-              s.polygon().stream().map(p -> place(p, i, at, length, joined)).toList();
-          BandChain.add(chains, new Sheet(placed, s.layers()), -from, -to);
-        }
+        List<Vec2> placed = s.polygon().stream().map(p -> place(p, i, at, length, joined)).toList();
+        BandChain.add(chains, new Sheet(placed, s.layers()), -from, -to);
       }
     }
     chains.forEach(c -> sheets.add(c.sheet()));
@@ -191,7 +187,7 @@ final class LaidWalls {
       right.add(0, new Vec2(length + (joined ? 0 : arris(last, true, s)), -s));
     }
     left.addAll(right);
-    return CornerSheets.anticlockwise(left);
+    return Polygons.anticlockwise(left);
   }
 
   private void gussets(

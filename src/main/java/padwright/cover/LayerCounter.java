@@ -16,6 +16,9 @@ import padwright.geometry.Vec2;
  * of the cut cover land there: of every strip's turn-under, and of the flaps folded at its corners.
  */
 public final class LayerCounter {
+  /** A corner that turns more than this, radians, gathers at the back; own choice. */
+  static final double GATHERS = Math.PI / 8;
+
   private final EdgeBands cut;
   private final Skeleton skeleton;
   private final double furthest;
@@ -23,8 +26,6 @@ public final class LayerCounter {
   private final double[] backOut;
   private final Vec2[] along;
   private final double[] length;
-  private final Vec2[] middle;
-  private final double[] within;
 
   /** About each element's middle as far as its covering may come. */
   private final Boxes about;
@@ -38,16 +39,13 @@ public final class LayerCounter {
     backOut = new double[n];
     along = new Vec2[n];
     length = new double[n];
-    middle = new Vec2[n];
-    within = new double[n];
     List<Bounds> boxes = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       backOut[i] = skeleton.path(i).out(skeleton.path(i).backStart());
       Segment s = skeleton.segment(i);
       // Neither along a side nor in from it does covering come further than it is long there.
-      middle[i] = s.pointAt(0.5);
-      within[i] = s.length() / 2 + 2 * (furthest + CornerCut.JOINED);
-      boxes.add(Bounds.of(middle[i]).grown(within[i]));
+      double within = s.length() / 2 + 2 * (furthest + CornerCut.JOINED);
+      boxes.add(Bounds.of(s.pointAt(0.5)).grown(within));
       if (skeleton.elements().get(i) instanceof Side side) {
         along[i] = side.along();
         length[i] = side.length();
@@ -62,9 +60,6 @@ public final class LayerCounter {
     List<Vec2> landing = new ArrayList<>();
     int layers = 0;
     for (int i : about.near(place, 0)) {
-      if (place.distance(middle[i]) > within[i]) {
-        continue;
-      }
       Element e = skeleton.elements().get(i);
       if (e instanceof Side side) {
         layers += onSide(i, side, place, landing);
@@ -170,7 +165,7 @@ public final class LayerCounter {
     // Within the gather at the back corner two more layers are counted, as it does not lie flat.
     boolean gathered =
         s - f.path(first).backStart() < CornerCut.JOINED && fromFold < CornerCut.JOINED;
-    return gathered && f.turn() > Math.PI / 8 && first ? 2 : 0;
+    return gathered && f.turn() > GATHERS && first ? 2 : 0;
   }
 
   private static void doubled(

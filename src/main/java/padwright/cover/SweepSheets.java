@@ -2,6 +2,7 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
@@ -37,14 +38,15 @@ final class SweepSheets {
       double step = Math.sqrt(8 * CHORD_ERROR * sweep.radius());
       List<Vec2> polar = new ArrayList<>();
       double middle = sweep.at((a + b) / 2);
-      for (Vec2 p : followed(wedge, step)) {
+      for (Vec2 p : followed(wedge, step, Vec2::length)) {
         double d = Math.IEEEremainder(sweep.angle(p) - middle, 2 * Math.PI);
         polar.add(new Vec2((a + b) / 2 + (sweep.hollow() ? -d : d), sweep.out(p)));
       }
       polar = Polygons.below(polar, new Vec2(0, -1), -from);
       polar = Polygons.below(polar, new Vec2(0, 1), low);
       if (polar.size() >= 3) {
-        sheets.add(followedAcross(polar, step / sweep.radius()));
+        // Only what runs across the angle curves on its way back.
+        sheets.add(followed(polar, step / sweep.radius(), d -> Math.abs(d.x())));
       }
     }
     return sheets;
@@ -61,30 +63,18 @@ final class SweepSheets {
     double inner = near * Math.cos((b - a) / 2);
     return Polygons.inside(
         cut,
-        CornerSheets.anticlockwise(
+        Polygons.anticlockwise(
             List.of(c.along(u, inner), c.along(u, far), c.along(v, far), c.along(v, inner))));
   }
 
-  private static List<Vec2> followed(List<Vec2> polygon, double step) {
+  /** A polygon with points between its corners, no further apart in some measure than a step. */
+  private static List<Vec2> followed(
+      List<Vec2> polygon, double step, ToDoubleFunction<Vec2> measure) {
     List<Vec2> points = new ArrayList<>();
     for (int i = 0; i < polygon.size(); i++) {
       Vec2 p = polygon.get(i);
       Vec2 d = polygon.get((i + 1) % polygon.size()).minus(p);
-      int steps = Math.max(1, (int) Math.ceil(d.length() / step));
-      for (int k = 0; k < steps; k++) {
-        points.add(p.along(d, (double) k / steps));
-      }
-    }
-    return points;
-  }
-
-  /** The same where only what runs across the angle curves. */
-  private static List<Vec2> followedAcross(List<Vec2> polar, double step) {
-    List<Vec2> points = new ArrayList<>();
-    for (int i = 0; i < polar.size(); i++) {
-      Vec2 p = polar.get(i);
-      Vec2 d = polar.get((i + 1) % polar.size()).minus(p);
-      int steps = Math.max(1, (int) Math.ceil(Math.abs(d.x()) / step));
+      int steps = Math.max(1, (int) Math.ceil(measure.applyAsDouble(d) / step));
       for (int k = 0; k < steps; k++) {
         points.add(p.along(d, (double) k / steps));
       }

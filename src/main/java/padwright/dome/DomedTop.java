@@ -108,11 +108,6 @@ final class DomedTop {
     return Offset.by(outline, rows.get(rows.size() - 1).out());
   }
 
-  /** Where the level middle ends; empty where the slopes meet in a ridge or a point. */
-  Optional<Path> level() {
-    return Offset.by(outline, rows.get(0).out());
-  }
-
   /**
    * How far a point of the plan lies out of a convex outline; negative inside: the furthest out of
    * all its tangents. Outside a sharp corner it is the mitre's distance.

@@ -28,10 +28,7 @@ final class Hatching {
     for (Vec2 p : path.flattened(CHORD_ERROR)) {
       turned.add(p.rotated(-angle));
     }
-    Bounds b = Bounds.of(turned.get(0));
-    for (Vec2 p : turned) {
-      b = b.with(p);
-    }
+    Bounds b = Bounds.of(turned);
     List<Item> lines = new ArrayList<>();
     for (double y = (Math.floor(b.minY() / pitch) + 0.5) * pitch; y < b.maxY(); y += pitch) {
       double[] cuts = crossings(turned, y);

@@ -38,17 +38,12 @@ final class LayerField {
       int n = p.size();
       x[i] = new double[n];
       y[i] = new double[n];
-      double[] box = {Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
       for (int k = 0; k < n; k++) {
         x[i][k] = p.get(k).x();
         y[i][k] = p.get(k).y();
-        box[0] = Math.min(box[0], x[i][k]);
-        box[1] = Math.min(box[1], y[i][k]);
-        box[2] = Math.max(box[2], x[i][k]);
-        box[3] = Math.max(box[3], y[i][k]);
       }
       layers[i] = i == mask ? 0 : sheets.get(i).layers();
-      bounds[i] = new Bounds(box[0], box[1], box[2], box[3]);
+      bounds[i] = Bounds.of(p);
     }
   }
 
@@ -211,15 +206,7 @@ final class LayerField {
 
   /** The part of a polygon in a window. */
   static List<Vec2> clipped(List<Vec2> polygon, Bounds w) {
-    return bounds(polygon).overlaps(w) ? Polygons.inside(polygon, corners(w)) : List.of();
-  }
-
-  static Bounds bounds(List<Vec2> polygon) {
-    Bounds b = Bounds.of(polygon.get(0));
-    for (Vec2 p : polygon) {
-      b = b.with(p);
-    }
-    return b;
+    return Bounds.of(polygon).overlaps(w) ? Polygons.inside(polygon, corners(w)) : List.of();
   }
 
   /** The corners of a box, anticlockwise. */

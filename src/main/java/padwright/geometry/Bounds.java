@@ -1,7 +1,18 @@
 package padwright.geometry;
 
+import java.util.List;
+
 /** An upright box of the plane, in mm. */
 public record Bounds(double minX, double minY, double maxX, double maxY) {
+  /** The box that holds places, of which there is at least one. */
+  public static Bounds of(List<Vec2> places) {
+    Bounds b = of(places.get(0));
+    for (Vec2 p : places) {
+      b = b.with(p);
+    }
+    return b;
+  }
+
   public static Bounds of(Vec2 p) {
     return new Bounds(p.x(), p.y(), p.x(), p.y());
   }

@@ -22,13 +22,9 @@ public final class EdgeBands {
   /** The polygon closes itself: its first point is not repeated at the end. */
   public EdgeBands(List<Vec2> polygon) {
     this.polygon = polygon;
-    Bounds b = Bounds.of(polygon.get(0));
-    for (Vec2 p : polygon) {
-      b = b.with(p);
-    }
-    box = b;
+    box = Bounds.of(polygon);
     count = Math.max(1, polygon.size() / 4);
-    height = Math.max(1e-9, b.height() / count);
+    height = Math.max(1e-9, box.height() / count);
     int[] low = new int[polygon.size()];
     int[] high = new int[polygon.size()];
     begins = new int[count + 1];

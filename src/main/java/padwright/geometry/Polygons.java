@@ -1,6 +1,7 @@
 package padwright.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Plain operations on closed polygons given by their corners; the first is not repeated. */
@@ -19,6 +20,16 @@ public final class Polygons {
       last = p;
     }
     return sum / 2;
+  }
+
+  /** The same polygon anticlockwise. */
+  public static List<Vec2> anticlockwise(List<Vec2> polygon) {
+    if (signedArea(polygon) >= 0) {
+      return polygon;
+    }
+    List<Vec2> turned = new ArrayList<>(polygon);
+    Collections.reverse(turned);
+    return turned;
   }
 
   /**

@@ -178,23 +178,20 @@ final class MakeUp {
   }
 
   private void checkEdge(EdgeShape edge, String field) {
-    String tooHigh = "is more than the foam is high" + (stack.crowned() ? " at the edge" : "");
     if (edge instanceof EdgeShape.Round r) {
-      refuseIf(
-          r.radius() > stack.edgeHeight() + 1e-9,
-          field + ".round",
-          r.radius(),
-          tooHigh,
-          "Make it at most " + mm(stack.edgeHeight()));
+      checkEdge(r.radius(), field + ".round");
+    } else if (edge instanceof EdgeShape.Bevel b) {
+      checkEdge(b.size(), field + ".bevel");
     }
-    if (edge instanceof EdgeShape.Bevel b) {
-      refuseIf(
-          b.size() > stack.edgeHeight() + 1e-9,
-          field + ".bevel",
-          b.size(),
-          tooHigh,
-          "Make it at most " + mm(stack.edgeHeight()));
-    }
+  }
+
+  private void checkEdge(double size, String field) {
+    refuseIf(
+        size > stack.edgeHeight() + 1e-9,
+        field,
+        size,
+        "is more than the foam is high" + (stack.crowned() ? " at the edge" : ""),
+        "Make it at most " + mm(stack.edgeHeight()));
   }
 
   private void refuseIf(boolean bad, String field, double value, String problem, String remedy) {

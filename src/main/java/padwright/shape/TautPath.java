@@ -2,6 +2,7 @@ package padwright.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -154,13 +155,18 @@ public final class TautPath {
    * next, with the round pieces cut into {@code perArc} equal parts; ends where the back begins.
    */
   public List<Double> breaks(int perArc) {
+    return breaks(piece -> perArc);
+  }
+
+  /** The same with as many parts for each round piece as asked for. */
+  public List<Double> breaks(ToIntFunction<Segment> perArc) {
     List<Double> at = new ArrayList<>();
     at.add(startX);
     double s = startX;
     List<Segment> pieces = neutral.segments();
     for (int i = 0; i < pieces.size() - 1; i++) {
       Segment piece = pieces.get(i);
-      int parts = piece.isArc() ? perArc : 1;
+      int parts = piece.isArc() ? perArc.applyAsInt(piece) : 1;
       for (int k = 1; k <= parts; k++) {
         at.add(s + piece.length() * k / parts);
       }

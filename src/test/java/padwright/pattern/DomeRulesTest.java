@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import padwright.design.EdgeShape;
 import padwright.design.Finding;
 import padwright.design.OutlineShape;
-import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.FoamLayer;
 import padwright.measure.InputRefused;
 
@@ -82,13 +81,7 @@ class DomeRulesTest {
   void aHollowOutlineAndSidesOfTheirOwnAreNamedAsUnknown() {
     Pads pads = domed(20);
     pads.runs =
-        List.of(
-            new WrappedPad.Run(
-                List.of("front"),
-                Optional.of(new EdgeShape.Round(8)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty()));
+        List.of(Pads.run(Optional.of(new EdgeShape.Round(8)), OptionalDouble.empty(), "front"));
     Finding f = about(run(pads)).orElseThrow();
     assertThat(f.rule()).isEqualTo("dome-unknown");
     assertThat(f.message()).contains("sides with an edge of their own");
@@ -97,14 +90,7 @@ class DomeRulesTest {
   @Test
   void aCrownThatARunDoesNotReachOverIsRefused() {
     Pads pads = domed(20);
-    pads.runs =
-        List.of(
-            new WrappedPad.Run(
-                List.of("front"),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(-60),
-                Optional.empty()));
+    pads.runs = List.of(Pads.run(Optional.empty(), OptionalDouble.of(-60), "front"));
     assertThatThrownBy(() -> run(pads))
         .isInstanceOf(InputRefused.class)
         .hasMessageContaining("runs[0].overhang")

@@ -70,6 +70,21 @@ public final class Pads {
     return new FoamLayer("firm", thickness, OptionalDouble.of(overhang));
   }
 
+  /** A run with an edge shape and an overhang of its own, where they are given. */
+  public static WrappedPad.Run run(
+      Optional<EdgeShape> edge, OptionalDouble overhang, String... sides) {
+    return new WrappedPad.Run(
+        List.of(sides), edge, OptionalDouble.empty(), overhang, Optional.empty());
+  }
+
+  /** A seat of 400 x 300 with runs of its own. */
+  static Pads seat(WrappedPad.Run... runs) {
+    Pads pads = new Pads();
+    pads.outline = rectangle(400, 300);
+    pads.runs = List.of(runs);
+    return pads;
+  }
+
   public WrappedPad pad() {
     return new WrappedPad(
         "part",

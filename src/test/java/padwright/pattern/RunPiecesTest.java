@@ -20,24 +20,12 @@ import padwright.measure.InputRefused;
 /** What follows from a side's own edge in the other pieces, in the sizes and in refusals. */
 class RunPiecesTest {
   private static Run run(Optional<EdgeShape> edge, double overhang, String... sides) {
-    return new Run(
-        List.of(sides),
-        edge,
-        OptionalDouble.empty(),
-        OptionalDouble.of(overhang),
-        Optional.empty());
-  }
-
-  private static Pads seat(Run... runs) {
-    Pads pads = new Pads();
-    pads.outline = Pads.rectangle(400, 300);
-    pads.runs = List.of(runs);
-    return pads;
+    return Pads.run(edge, OptionalDouble.of(overhang), sides);
   }
 
   @Test
   void anEdgeThatTheFoamIsTooThinForIsRefusedAtItsRun() {
-    assertThatThrownBy(() -> seat(run(Optional.of(new EdgeShape.Round(30)), 0, "front")).run())
+    assertThatThrownBy(() -> Pads.seat(run(Optional.of(new EdgeShape.Round(30)), 0, "front")).run())
         .isInstanceOf(InputRefused.class)
         .hasMessageContaining("30")
         .satisfies(e -> assertThat(((InputRefused) e).path()).endsWith("runs[0].edge.round"));
@@ -46,7 +34,7 @@ class RunPiecesTest {
   /** Foam 24 on a board of 12, wadding 4 over top and sides: 36 further down on every side. */
   @Test
   void waddingGoesAsFarOutAsEachSidesFoam() {
-    Pads pads = seat(run(Optional.empty(), 10, "back"));
+    Pads pads = Pads.seat(run(Optional.empty(), 10, "back"));
     pads.wadding = Optional.of(new WaddingLayer("polyester-100", OptionalDouble.of(4), true));
     Bounds b = pads.run().piece(PatternPiece.Kind.WADDING).orElseThrow().cutLine().bounds();
 
@@ -58,7 +46,7 @@ class RunPiecesTest {
   /** In an opening the front's base stands back by its own overhang, the other sides' do not. */
   @Test
   void theGapInAnOpeningIsThatOfEachSidesFoam() {
-    Pads pads = seat(run(Optional.empty(), 6, "front"));
+    Pads pads = Pads.seat(run(Optional.empty(), 6, "front"));
     pads.size = SizeMeaning.OPENING;
     pads.sides =
         new Neighbour[] {

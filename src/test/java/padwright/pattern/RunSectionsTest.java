@@ -40,24 +40,12 @@ class RunSectionsTest {
   }
 
   private static Run overhang(double mm, String... sides) {
-    return new Run(
-        List.of(sides),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.of(mm),
-        Optional.empty());
-  }
-
-  private static Pads seat(Run... runs) {
-    Pads pads = new Pads();
-    pads.outline = Pads.rectangle(400, 300);
-    pads.runs = List.of(runs);
-    return pads;
+    return Pads.run(Optional.empty(), OptionalDouble.of(mm), sides);
   }
 
   @Test
   void aRoundedFrontSavesItsPartOfTheDevelopedSideThereAlone() {
-    PartResult part = seat(edge(new EdgeShape.Round(6), "front")).run();
+    PartResult part = Pads.seat(edge(new EdgeShape.Round(6), "front")).run();
     Bounds trim = part.cover().trim().bounds();
 
     // A quarter of a circle instead of two sides of its square: (2 - pi/2) 6 less.
@@ -73,7 +61,7 @@ class RunSectionsTest {
 
   @Test
   void anOverhangOfOneSideIsFollowedByFoamCoverAndFinishedSize() {
-    PartResult part = seat(overhang(10, "back")).run();
+    PartResult part = Pads.seat(overhang(10, "back")).run();
 
     // Flat 10 on the top, 24 down the foam, then slanting to the board's back arris, 12 down and
     // 10 in; all bends together turn by half a circle.
@@ -91,10 +79,10 @@ class RunSectionsTest {
   @Test
   void sidesThatAllHaveTheSameSectionGiveTheSamePartAsThePartItself() {
     for (Treatment t : List.of(Treatment.SINGLE_PLEAT, Treatment.DOUBLE_PLEAT)) {
-      Pads whole = seat();
+      Pads whole = Pads.seat();
       whole.treatments = List.of(t);
       whole.edge = new EdgeShape.Bevel(8);
-      Pads runs = seat(edge(new EdgeShape.Bevel(8), "front", "right", "back", "left"));
+      Pads runs = Pads.seat(edge(new EdgeShape.Bevel(8), "front", "right", "back", "left"));
       runs.treatments = List.of(t);
       PartResult a = whole.run();
       PartResult b = runs.run();
@@ -114,7 +102,7 @@ class RunSectionsTest {
             edge(new EdgeShape.FullRound(), "front"),
             overhang(8, "front"),
             overhang(-6, "front"))) {
-      PartResult part = seat(run).run();
+      PartResult part = Pads.seat(run).run();
       CornerPlan corner =
           part.cover().corners().stream()
               .filter(c -> c.name().equals("front right"))
@@ -153,7 +141,7 @@ class RunSectionsTest {
 
   @Test
   void whereThereIsNoCornerTheChangeIsAStop() {
-    Pads pads = seat(edge(new EdgeShape.Round(6), "front"));
+    Pads pads = Pads.seat(edge(new EdgeShape.Round(6), "front"));
     pads.outline = Pads.rectangle(400, 300, 40);
     assertThat(pads.run().findings())
         .anyMatch(f -> f.level() == Finding.Level.STOP && f.rule().equals("run-section-smooth"));
@@ -161,7 +149,7 @@ class RunSectionsTest {
 
   @Test
   void aRoundedCornerTakesTheSectionOfItsTwoSides() {
-    Pads pads = seat(edge(new EdgeShape.Round(6), "front", "right", "back", "left"));
+    Pads pads = Pads.seat(edge(new EdgeShape.Round(6), "front", "right", "back", "left"));
     pads.outline = Pads.rectangle(400, 300, 40);
     PartResult part = pads.run();
     assertThat(part.stopped()).isFalse();
@@ -187,7 +175,7 @@ class RunSectionsTest {
           runs.add(overhang(Math.round(random.nextDouble() * 22 - 8), side));
         }
       }
-      Pads pads = seat(runs.toArray(Run[]::new));
+      Pads pads = Pads.seat(runs.toArray(Run[]::new));
       pads.outline = Pads.rectangle(150 + random.nextInt(400), 120 + random.nextInt(300));
       pads.treatments =
           List.of(
