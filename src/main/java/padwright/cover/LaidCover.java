@@ -176,7 +176,7 @@ public final class LaidCover {
     CornerFrame f = skeleton.frame(i);
     for (boolean first : new boolean[] {true, false}) {
       double from = f.path(first).backStart();
-      for (Sheet s : fold == Fold.GUSSET ? allowances(f) : corners[i].on(first, from, end)) {
+      for (Sheet s : fold == Fold.GUSSET ? gusset(f, first) : corners[i].on(first, from, end)) {
         add(sheets, OnBack.placed(f, first, s.polygon()), s.layers());
       }
     }
@@ -195,20 +195,20 @@ public final class LaidCover {
   }
 
   /**
-   * The gusset's own layer and its two allowances beside its seam, as far as it is turned under.
+   * A gusset's turn-under: its own layer and its two allowances beside its seam, and its own layer
+   * alone from there to where its two halves part.
    */
-  private static List<Sheet> allowances(CornerFrame f) {
-    double s = f.pathBefore().backStart();
-    double to = f.pathBefore().developed();
-    double width = 2 * Gusset.ALLOWANCE;
+  private static List<Sheet> gusset(CornerFrame f, boolean first) {
+    double s = f.path(first).backStart();
+    double to = f.path(first).developed();
+    Vec2 slit = new Vec2(s * f.mitre(), s);
+    Vec2 slitEnd = new Vec2(to * f.mitre(), to);
+    Vec2 beside = new Vec2(2 * Gusset.ALLOWANCE, 0);
+    Vec2 parts = new Vec2(f.fold(first, s), s);
+    Vec2 partsEnd = new Vec2(f.fold(first, to), to);
     return List.of(
-        new Sheet(
-            List.of(
-                new Vec2(s * f.mitre() - width, s),
-                new Vec2(s * f.mitre(), s),
-                new Vec2(to * f.mitre(), to),
-                new Vec2(to * f.mitre() - width, to)),
-            2));
+        new Sheet(List.of(slit.minus(beside), slit, slitEnd, slitEnd.minus(beside)), 2),
+        new Sheet(List.of(slit, parts, partsEnd, slitEnd), 1));
   }
 
   /** A side's own covering between its folds: x along the side, y path length. */

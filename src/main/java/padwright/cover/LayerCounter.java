@@ -115,13 +115,21 @@ public final class LayerCounter {
     }
     CornerFrame f = skeleton.frame(corner);
     if (fold == Fold.GUSSET) {
-      // Beside the seam of a gusset its own layer and two allowances lie as far as it is turned
-      // under.
-      double fromSlit = s * f.mitre() - past;
-      boolean beside = fromSlit >= 0 && fromSlit < 2 * Gusset.ALLOWANCE;
-      return beside && s <= f.pathBefore().developed() ? 2 : 0;
+      return s <= f.pathBefore().developed() ? gusset(f, first, past, s) : 0;
     }
     return flaps(f, fold, first, past, s, landing);
+  }
+
+  /**
+   * Layers of a gusset's turn-under: its own and two allowances on the covering beside its seam,
+   * and its own alone from there to where its halves part.
+   */
+  private static int gusset(CornerFrame f, boolean first, double past, double s) {
+    double fromSlit = s * f.mitre() - past;
+    if (fromSlit >= 0) {
+      return fromSlit < 2 * Gusset.ALLOWANCE ? 2 : 0;
+    }
+    return past <= f.fold(first, s) ? 1 : 0;
   }
 
   private boolean ownSide(int i, double t, double s) {
