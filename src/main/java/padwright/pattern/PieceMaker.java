@@ -149,7 +149,7 @@ final class PieceMaker {
   /** Cut over the foam's face, and down the sides to the back of the board where asked. */
   private PatternPiece wadding() {
     double down =
-        spec.waddingOverSides() ? spec.boardThickness() + shape.section().foamHeight() : 0;
+        spec.waddingOverSides() ? spec.boardThickness() + shape.section().edgeHeight() : 0;
     Path outline = waddingEdge(down).orElse(shape.outline());
     List<LineMark> lines = new ArrayList<>();
     PieceEdges.middleLines(lines, outline);
@@ -174,6 +174,7 @@ final class PieceMaker {
     ToDoubleFunction<Section> over =
         section ->
             beyond
+                + section.waddingLaid()
                 + (spec.waddingOverSides()
                     ? section.greatestX() - spec.waddingThickness()
                     : section.topOverhang());

@@ -46,6 +46,19 @@ public final class LaidOver {
     return 0;
   }
 
+  /** The same for the wadding, which lies on the topmost layer. */
+  static double extraOfWadding(Stack stack) {
+    if (!stack.crowned() || stack.wadding() == 0) {
+      return 0;
+    }
+    List<Stack.Layer> layers = new ArrayList<>(stack.layers());
+    layers.add(new Stack.Layer(stack.wadding(), stack.topOverhang()));
+    Stack under =
+        new Stack(
+            stack.board(), stack.backArris(), layers, stack.edge(), 0, stack.waddingOverSides());
+    return extra(under, layers.size() - 1);
+  }
+
   /** Height of a layer's lower edge where it stands at the pad's edge. */
   static double edgeBottom(Stack stack, int layer) {
     double z = stack.board();

@@ -13,6 +13,8 @@ import padwright.geometry.Path;
  * @param edge shape of the foam's top edge
  * @param boardThickness nominal
  * @param foamHeight sum of the foam layers
+ * @param edgeHeight of the foam where it stands at the edge: crowns do not reach it
+ * @param waddingLaid how much larger a side the wadding is cut because it lies over a crown
  * @param top height of the face before the covering, over the back of the board
  * @param greatestX how far the built-up section reaches beyond the base outline, without the
  *     covering; 0 when flush, never negative
@@ -23,6 +25,8 @@ public record Section(
     EdgeShape edge,
     double boardThickness,
     double foamHeight,
+    double edgeHeight,
+    double waddingLaid,
     double top,
     double greatestX) {
   public Section {

@@ -37,13 +37,15 @@ public final class SectionBuilder {
       double thickness,
       double turnUnder) {
     TautPath taut = taut(stack, thickness, turnUnder);
-    double inside = -Math.max(turnUnder, Math.max(stack.foamHeight(), 0)) - INSIDE;
+    double inside = -Math.max(turnUnder, Math.max(stack.foamHeight(), stack.deepest())) - INSIDE;
     return new Section(
         layers(stack, foamNames, boardName, waddingName, inside),
         taut,
         stack.edge(),
         stack.board(),
         stack.foamHeight(),
+        stack.edgeHeight(),
+        LaidOver.extraOfWadding(stack),
         stack.top(),
         stack.greatestX());
   }

@@ -101,6 +101,15 @@ public record Stack(
     return board + foamHeight();
   }
 
+  /** How far inside the base outline the furthest layer is stepped back; 0 where none is. */
+  double deepest() {
+    double most = 0;
+    for (Layer layer : layers) {
+      most = Math.max(most, -layer.overhang());
+    }
+    return most;
+  }
+
   /** Height of the foam at the edge over the board's face. */
   public double edgeHeight() {
     return edgeTop() - board;

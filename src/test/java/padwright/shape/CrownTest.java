@@ -46,6 +46,40 @@ class CrownTest {
   }
 
   @Test
+  void waddingOverACrownIsCutLongerByItsOwnMiddleLine() {
+    // 4 of wadding on the layer: its middle bends at 16 + 2 about C = (-50, 41) and ends at
+    // (0, 48 + 2), 9 above C: |CE| = sqrt(2581) = 50.80354; tangent sqrt(2581 - 324) = 47.50789;
+    // slope
+    // asin(18 / |CE|) - asin(9 / |CE|) = 0.184079, arc 3.31342: 0.82131 more than the 50 it
+    // reaches.
+    Stack wadded = new Stack(12, 0, STACK.layers(), STACK.edge(), 4, true);
+    Section section = SectionBuilder.build(wadded, List.of("a", "b", "c"), "board", "w", 1, 25);
+    assertThat(section.waddingLaid()).isCloseTo(0.82131, within(2e-5));
+    assertThat(section.edgeHeight()).isEqualTo(36);
+    assertThat(
+            SectionBuilder.build(STACK, List.of("a", "b", "c"), "board", "", 1, 25).waddingLaid())
+        .isZero();
+  }
+
+  @Test
+  void aDeepCrownIsStillInTheSection() {
+    Stack deep =
+        new Stack(
+            12,
+            0,
+            List.of(new Stack.Layer(20, 0), new Stack.Layer(9, -150, true), new Stack.Layer(16, 0)),
+            new EdgeShape.Square(),
+            0,
+            false);
+    Section section = SectionBuilder.build(deep, List.of("a", "b", "c"), "board", "", 1, 25);
+    assertThat(section.layers().get(2).shape().bounds().maxX()).isCloseTo(-150, within(1e-9));
+    assertThat(section.layers().get(2).shape().bounds().minX()).isLessThan(-150);
+    assertThat(section.layers().get(3).shape().signedArea()).isNotZero();
+    assertThat(section.layers().get(3).shape().bounds().minX())
+        .isCloseTo(section.layers().get(2).shape().bounds().minX(), within(1e-9));
+  }
+
+  @Test
   void theLaidLayerIsAsThickOverTheCrownAsAtItsEdge() {
     Section section = SectionBuilder.build(STACK, List.of("a", "b", "c"), "board", "", 1, 25);
     var shape = section.layers().get(3).shape().bounds();

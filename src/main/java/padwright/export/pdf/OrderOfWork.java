@@ -81,14 +81,14 @@ final class OrderOfWork {
   private void foam() {
     List<PadSpec.FoamSpec> layers = spec.foam();
     for (int i = 0; i < layers.size(); i++) {
-      double o = layers.get(i).cutOverhang();
+      PadSpec.FoamSpec layer = layers.get(i);
       String name = layers.size() == 1 ? "the foam" : "foam layer " + (i + 1);
       steps.add(
           "Lay the base on "
               + name
               + " as the template, draw round it and cut "
-              + beside(o)
-              + along(run -> run.overhang().stream().boxed().findFirst(), OrderOfWork::beside)
+              + beside(layer.cutOverhang())
+              + along(run -> ownOverhang(run, layer), mm -> beside(layer, mm))
               + ", blade upright.");
     }
     if (!layers.isEmpty()) {
@@ -118,6 +118,18 @@ final class OrderOfWork {
                   : ", flush with the edge")
               + "; a touch of glue holds it.");
     }
+  }
+
+  /** A run does not move the crown's edge. */
+  private static Optional<Double> ownOverhang(Run run, PadSpec.FoamSpec layer) {
+    return layer.crown() || run.overhang().isEmpty()
+        ? Optional.empty()
+        : Optional.of(run.overhang().getAsDouble());
+  }
+
+  /** Laid over a crown a layer is cut larger by a bend of its own there. */
+  private static String beside(PadSpec.FoamSpec layer, double overhang) {
+    return layer.laid() > 0 ? "as its pattern shows" : beside(overhang);
   }
 
   private static String beside(double overhang) {
