@@ -25,6 +25,7 @@ import padwright.export.PartHeader;
 import padwright.export.PartSections;
 import padwright.export.PieceDrawing;
 import padwright.export.SvgWriter;
+import padwright.export.WrapMap;
 import padwright.jobfile.JobReader;
 import padwright.material.Catalogue;
 import padwright.material.CatalogueReader;
@@ -67,7 +68,7 @@ public class DrawBench {
     drawings = compose();
   }
 
-  /** Places every line and label of every piece, the section and the corners. */
+  /** Places every line and label of every piece, the section and the corners, not the map. */
   @Benchmark
   public List<Drawing> compose() {
     List<Drawing> list = new ArrayList<>();
@@ -78,6 +79,12 @@ public class DrawBench {
     list.add(PartSections.usual(header, result));
     CornerDiagram.all(header, result).forEach(d -> list.add(d.drawing()));
     return list;
+  }
+
+  /** Lays the cover back and draws where it lies. */
+  @Benchmark
+  public Drawing wrapMap() {
+    return WrapMap.of(header, result);
   }
 
   /** Turns them into the text of the files. */
