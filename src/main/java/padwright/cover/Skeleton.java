@@ -72,9 +72,11 @@ public final class Skeleton {
     }
     for (int i = 0; i < starts.length; i++) {
       int j = (i + 1) % starts.length;
-      if (starts[i] != starts[j] && goesStraightOn(i)) {
+      double here = paths[i].startX();
+      double next = paths[j].startX();
+      if (here != next && goesStraightOn(i)) {
         // Between the stretches of a passage the line goes on in one, as the surface does.
-        ends[i] = (paths[i].startX() + paths[j].startX()) / 2;
+        ends[i] = (here + next) / 2;
         starts[j] = ends[i];
       }
     }

@@ -18,7 +18,8 @@ public final class PartSections {
     Set<Section> drawn = new HashSet<>();
     for (String side : result.shape().sideNames()) {
       Section own = result.shape().sections().of(side);
-      if (own != result.shape().section() && drawn.add(own)) {
+      boolean passage = result.shape().sections().passages().containsKey(side);
+      if (!passage && own != result.shape().section() && drawn.add(own)) {
         all.add(new NamedDrawing("section " + side, of(header, result, own, side + " ")));
       }
     }

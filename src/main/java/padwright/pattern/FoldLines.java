@@ -41,7 +41,7 @@ final class FoldLines {
     FoldLines lines = new FoldLines(shape, cover);
     if (shape.sections().special().isEmpty()) {
       for (double level : bends(shape.section().taut())) {
-        lines.at(side -> level);
+        lines.allRound(level);
       }
       return lines.found;
     }
@@ -129,10 +129,10 @@ final class FoldLines {
     return levels;
   }
 
-  /** The line at one path length a side, all round. */
-  private void at(ToDoubleFunction<String> level) {
+  /** The line at one path length, all round. */
+  private void allRound(double level) {
     for (int i = 0; i < shape.outline().segments().size(); i++) {
-      line(i, level.applyAsDouble(shape.sideNames().get(i)));
+      line(i, level);
     }
   }
 

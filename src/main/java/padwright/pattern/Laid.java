@@ -57,6 +57,9 @@ record Laid(Outlines.Named outline, Stack usual, List<Stack> starts, List<Stack>
     Map<String, Section> bySide = new HashMap<>();
     Map<String, Passage> passages = new HashMap<>();
     for (int i = 0; i < starts.size(); i++) {
+      if (starts.get(i) == usual && ends.get(i) == usual) {
+        continue;
+      }
       String name = outline.names().get(i);
       Section from = made.computeIfAbsent(starts.get(i), maker);
       if (starts.get(i).equals(ends.get(i))) {

@@ -25,11 +25,6 @@ public record Passage(Section start, Section end, List<TautPath> stations, doubl
     return start.taut().developed() >= end.taut().developed() ? start : end;
   }
 
-  /** How much further the covering reaches at one end than at the other, mm. */
-  public double difference() {
-    return end.taut().developed() - start.taut().developed();
-  }
-
   /**
    * Stretch along the side that the covering needs at most: a thread at the same path length all
    * along lies level on the flat, and over the pad runs from its place in one section to its place
