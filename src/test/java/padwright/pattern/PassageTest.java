@@ -83,6 +83,78 @@ class PassageTest {
   }
 
   @Test
+  void aSideMayHaveAPassageAtEitherEnd() {
+    Pads pads = seat(30, run(Optional.empty(), OptionalDouble.of(8), 60));
+    Run back =
+        new Run(
+            List.of("back"),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(4),
+            Optional.empty(),
+            OptionalDouble.of(40));
+    pads.runs = List.of(pads.runs.get(0), back);
+    PartResult part = pads.run();
+    Path foam = part.shape().foam().get(0);
+    // The right side runs from -120 to 120: 8 out falls to 0 by -60, and rises to 4 from 80 on.
+    assertThat(right(foam, -90)).isCloseTo(204, within(1e-9));
+    assertThat(right(foam, 0)).isCloseTo(200, within(1e-9));
+    assertThat(right(foam, 100)).isCloseTo(202, within(1e-9));
+    assertThat(part.shape().sideNames()).contains("right passage", "right", "right passage 2");
+    assertThat(part.wrap().failures()).isEmpty();
+  }
+
+  @Test
+  void aFreeOutlineHasPassagesTooAlsoWhereItRunsInAndOut() {
+    // An L whose long front is drawn as two sides in one line; the first has the run.
+    List<Vec2> at =
+        List.of(
+            new Vec2(0, 0),
+            new Vec2(300, 0),
+            new Vec2(800, 0),
+            new Vec2(800, 500),
+            new Vec2(400, 500),
+            new Vec2(400, 300),
+            new Vec2(0, 300));
+    Pads pads = new Pads();
+    pads.outline =
+        new OutlineShape.FreePath(
+            at.stream()
+                .map(p -> new OutlineShape.Point(p, new OutlineShape.Leg.Straight()))
+                .toList());
+    pads.runs =
+        List.of(
+            new Run(
+                List.of("side 1"),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(6),
+                Optional.empty(),
+                OptionalDouble.of(100)));
+    PartResult part = pads.run();
+    Path foam = part.shape().foam().get(0);
+    double front = part.shape().outline().bounds().minY();
+    double left = part.shape().outline().bounds().minX();
+    assertThat(below(foam, left + 200)).isCloseTo(front - 6, within(1e-6));
+    assertThat(below(foam, left + 350)).isCloseTo(front - 3, within(1e-6));
+    assertThat(below(foam, left + 500)).isCloseTo(front, within(1e-6));
+    assertThat(part.shape().sideNames()).contains("side 2 passage");
+    assertThat(part.wrap().failures()).isEmpty();
+    assertThat(part.findings()).extracting(Finding::rule).contains("run-passage");
+  }
+
+  private static double below(Path path, double x) {
+    Segment level = Segment.line(new Vec2(x, 0), new Vec2(x, -1000));
+    double least = Double.POSITIVE_INFINITY;
+    for (Segment s : path.segments()) {
+      for (Vec2 p : Intersections.between(s, level)) {
+        least = Math.min(least, p.y());
+      }
+    }
+    return least;
+  }
+
+  @Test
   void aThreadAlongAPassageIsStretchedByItsSlant() {
     // Without thickness: on the wall a place of one path length lies 8 out and 8 up from the other.
     Stack plain =
