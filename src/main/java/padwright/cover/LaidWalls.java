@@ -172,21 +172,23 @@ final class LaidWalls {
       int i, double at, double length, List<Sheet> sheets, List<List<Vec2>> gusset) {
     int before = Math.floorMod(i - 1, skeleton.elements().size());
     if (skeleton.elements().get(i).after() == Fold.GUSSET) {
-      gusset.add(gusset(skeleton.frame(i), at + length, 1));
+      gusset.add(gusset(skeleton.frame(i), laid.levels(i), at + length, 1));
       sheets.add(new Sheet(gusset.get(gusset.size() - 1), 1));
     }
     if (skeleton.elements().get(before).after() == Fold.GUSSET) {
-      gusset.add(gusset(skeleton.frame(before), at, -1));
+      gusset.add(gusset(skeleton.frame(before), laid.levels(i), at, -1));
       sheets.add(new Sheet(gusset.get(gusset.size() - 1), 1));
     }
   }
 
-  /** Between the arris and the seam. */
-  private List<Vec2> gusset(CornerFrame f, double arris, int way) {
+  /** Between the arris, which bends where the wall does, and the seam. */
+  private static List<Vec2> gusset(CornerFrame f, List<Double> levels, double arris, int way) {
     double tip = Gusset.tip(f);
+    List<Double> down = new ArrayList<>(List.of(tip));
+    levels.stream().filter(s -> s > tip).forEach(down::add);
     List<Vec2> edge = new ArrayList<>();
     List<Vec2> seam = new ArrayList<>();
-    for (double s : List.of(tip, f.pathBefore().wallEnd(), f.pathBefore().backStart())) {
+    for (double s : down) {
       double x = arris + way * f.fold(true, s);
       edge.add(new Vec2(x, -s));
       seam.add(0, new Vec2(x - way * GussetSeams.seamWidth(f, s), -s));
