@@ -17,6 +17,11 @@ final class HollowPictures {
   private static final double WALL = 0.9;
   private static final double LET_IN = 0.75;
 
+  /** Where a side's name stands on its wall, parts of what is drawn: clear of seam and edges. */
+  private static final double NAME_OUT = 0.66;
+
+  private static final double NAME_UP = 0.64;
+
   /** Half the room between two halves of a gusset, mm. */
   private static final double APART = 4;
 
@@ -138,8 +143,8 @@ final class HollowPictures {
       s.line(LineStyle.SEAM, List.of(at(corner, h), at(foot, 0)));
     }
     s.line(LineStyle.FOLD, List.of(at(corner, h), at(corner, 0)));
-    s.name(at(corner.along(c.alongFirst(), 0.8 * reach), h / 2), c.first());
-    s.name(at(corner.along(c.alongSecond(), 0.8 * reach), h / 2), c.second());
+    s.name(at(corner.along(c.alongFirst(), NAME_OUT * reach), NAME_UP * h), c.first());
+    s.name(at(corner.along(c.alongSecond(), NAME_OUT * reach), NAME_UP * h), c.second());
     return s;
   }
 
