@@ -123,12 +123,13 @@ class ArchitectureTest {
         "export.pdf");
     may(
         "desk.edit",
-        "a job is changed without working anything out or showing anything",
+        "a job is changed without working a part out or showing anything",
         "measure",
         "json",
         "geometry",
         "material",
         "design",
+        "shape",
         "drawing",
         "jobfile");
     may(
