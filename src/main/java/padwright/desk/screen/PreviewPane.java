@@ -17,6 +17,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -65,11 +66,15 @@ public final class PreviewPane extends BorderPane {
     problem.setWrapText(true);
     problem.setId("preview-problem");
     place.setId("preview-place");
+    across.setId("preview-across");
+    next.setId("preview-next");
     problem.managedProperty().bind(problem.visibleProperty());
     setTop(head());
     setCenter(pages());
     setBottom(foot());
-    setOnKeyPressed(
+    // Before the field that is typed in, to which a page means nothing, takes the key.
+    addEventFilter(
+        KeyEvent.KEY_PRESSED,
         e -> {
           if (e.getCode() == KeyCode.PAGE_DOWN) {
             preview.next();
