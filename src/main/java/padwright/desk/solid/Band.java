@@ -2,7 +2,9 @@ package padwright.desk.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import padwright.geometry.Path;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.Section;
 import padwright.shape.TautPath;
@@ -27,13 +29,19 @@ final class Band {
   private static final double BESIDE = 1e-6;
 
   private final List<Vec2> corners;
+  private final List<Vec2> outer;
   private final double inside;
   private final double low;
   private final double high;
   private final double ceiling;
 
   private Band(List<Vec2> corners) {
+    this(corners, corners);
+  }
+
+  private Band(List<Vec2> corners, List<Vec2> outer) {
     this.corners = List.copyOf(corners);
+    this.outer = List.copyOf(outer);
     inside = corners.stream().mapToDouble(Vec2::x).min().orElseThrow();
     low = corners.stream().mapToDouble(Vec2::y).min().orElseThrow();
     high = corners.stream().mapToDouble(Vec2::y).max().orElseThrow();
@@ -49,6 +57,16 @@ final class Band {
   /** A layer of board, foam or wadding. */
   static Band of(Section.Layer layer) {
     return new Band(layer.shape().flattened(CHORD));
+  }
+
+  /** Wadding laid down the sides as well: pressed to where the covering lies on it. */
+  static Band pressed(Section.Layer wadding, TautPath taut) {
+    List<Vec2> inner = wadding.shape().flattened(CHORD);
+    double inside = inner.stream().mapToDouble(Vec2::x).min().orElseThrow();
+    List<Vec2> outer = new ArrayList<>(taut.hull().flattened(CHORD));
+    outer.add(new Vec2(inside, taut.hull().end().y()));
+    outer.add(new Vec2(inside, taut.hull().start().y()));
+    return new Band(inner, outer);
   }
 
   /** A flat sheet between two heights whose edge is so far out. */
@@ -124,24 +142,28 @@ final class Band {
   }
 
   List<Double> heights() {
-    return corners.stream().map(Vec2::y).sorted().distinct().toList();
+    return Stream.concat(corners.stream(), outer.stream())
+        .map(Vec2::y)
+        .sorted()
+        .distinct()
+        .toList();
   }
 
   /** How far out it reaches just above or just below a height. */
   double most(double height, boolean above) {
-    return reach(height, above, 1);
+    return reach(outer, height, above, 1);
   }
 
   /** Where its inner face stands just above or just below a height. */
   double least(double height, boolean above) {
-    return -reach(height, above, -1);
+    return -reach(corners, height, above, -1);
   }
 
-  private double reach(double height, boolean above, int sign) {
+  private double reach(List<Vec2> polygon, double height, boolean above, int sign) {
     double y = Math.max(low + BESIDE, Math.min(high - BESIDE, height + (above ? BESIDE : -BESIDE)));
     double most = Double.NEGATIVE_INFINITY;
-    Vec2 a = corners.get(corners.size() - 1);
-    for (Vec2 b : corners) {
+    Vec2 a = polygon.get(polygon.size() - 1);
+    for (Vec2 b : polygon) {
       if ((a.y() > y) != (b.y() > y)) {
         double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
         most = Math.max(most, sign * x);
@@ -166,7 +188,7 @@ final class Band {
   }
 
   /** How many chords stand for a segment of an outline: no more than 9 degrees each. */
-  static int chords(padwright.geometry.Segment s) {
+  static int chords(Segment s) {
     int smooth = (int) Math.ceil(Math.abs(s.sweep()) / Math.toRadians(9));
     return s.isArc() ? Math.max(smooth, s.chords(3 * CHORD)) : 1;
   }

@@ -26,10 +26,10 @@ final class BodyMaker {
    * Adds walls from the first ring to the last. Their outside is on the right of an upward wall
    * about an anticlockwise ring.
    *
-   * @param arrises rings along which a line is drawn
+   * @param arrises for each point of each ring, whether a line is drawn to the next
    * @return the points of the first and of the last ring
    */
-  int[][] walls(List<List<Vec3>> rings, boolean[] arrises) {
+  int[][] walls(List<List<Vec3>> rings, boolean[][] arrises) {
     int[] first = null;
     int[] last = null;
     for (int k = 0; k < rings.size(); k++) {
@@ -37,8 +37,8 @@ final class BodyMaker {
       if (last != null) {
         wall(last, ring);
       }
-      if (arrises[k]) {
-        for (int i = 0; i < ring.length; i++) {
+      for (int i = 0; i < ring.length; i++) {
+        if (arrises[k][i]) {
           marked.add(new int[] {ring[i], ring[(i + 1) % ring.length]});
         }
       }
@@ -52,12 +52,17 @@ final class BodyMaker {
   private int[] ring(List<Vec3> ring, int[] before) {
     int n = ring.size();
     int[] ids = new int[n];
-    for (int i = 0; i < n; i++) {
+    // Begun where two neighbours differ, so that no place is shared across the beginning.
+    int start = 0;
+    while (start < n - 1 && ring.get(start).distance(ring.get((start + n - 1) % n)) < SAME) {
+      start++;
+    }
+    for (int k = 0; k < n; k++) {
+      int i = (start + k) % n;
+      int last = ids[(i + n - 1) % n];
       Vec3 p = ring.get(i);
-      if (i > 0 && p.distance(points.get(ids[i - 1])) < SAME) {
-        ids[i] = ids[i - 1];
-      } else if (i == n - 1 && p.distance(points.get(ids[0])) < SAME) {
-        ids[i] = ids[0];
+      if (k > 0 && p.distance(points.get(last)) < SAME) {
+        ids[i] = last;
       } else if (before != null && p.distance(points.get(before[i])) < SAME) {
         ids[i] = before[i];
       } else {

@@ -1,6 +1,7 @@
 package padwright.desk.solid;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import padwright.geometry.Vec2;
@@ -25,6 +26,7 @@ final class Chains {
 
   private final List<Band> bands;
   private final List<Vec2[]> points;
+  private int outer;
 
   private Chains(List<Band> bands, List<Vec2[]> points) {
     this.bands = bands;
@@ -41,6 +43,7 @@ final class Chains {
         chains.points.add(inner.get(k));
       }
     }
+    chains.outer = chains.points.size();
     double high = bands.stream().mapToDouble(Band::high).max().orElseThrow();
     chains.points.addAll(chains.face(low, high, true));
     return chains;
@@ -72,9 +75,38 @@ final class Chains {
     return points.get(k)[band];
   }
 
-  /** Whether two bands have any point at another height than its like. */
+  /** How many bands answer one another. */
+  int bands() {
+    return points.get(0).length;
+  }
+
+  /** Adds a chain part of the way from one band's to another's, and gives its number. */
+  int between(int a, int b, double share) {
+    for (int k = 0; k < points.size(); k++) {
+      Vec2[] row = points.get(k);
+      Vec2[] more = Arrays.copyOf(row, row.length + 1);
+      more[row.length] = row[a].along(row[b].minus(row[a]), share);
+      points.set(k, more);
+    }
+    return bands() - 1;
+  }
+
+  /** Whether two bands have every point at the same height as its like. */
   boolean level(int a, int b) {
     return a == b || points.stream().allMatch(p -> p[a].y() == p[b].y());
+  }
+
+  /**
+   * The point nearest along the chain to point {@code k}, on the same face of the layer and further
+   * up, at which two bands are at the same height.
+   */
+  int lastLevel(int a, int b, int k) {
+    int way = k < outer ? -1 : 1;
+    int at = k;
+    while (at + way >= 0 && at + way < size() && at(a, at).y() != at(b, at).y()) {
+      at += way;
+    }
+    return at;
   }
 
   private List<Vec2[]> face(double low, double high, boolean outer) {
@@ -159,30 +191,28 @@ final class Chains {
   }
 
   /**
-   * The points at which the outer face bends so tightly that a line is drawn along it, though it is
-   * cut into chords too small to be arrises by themselves.
+   * The points at which a band bends so tightly that a line is drawn along it, though it is cut
+   * into chords too small to be arrises by themselves.
    */
-  boolean[] arrises() {
+  boolean[] arrises(int band) {
     boolean[] marked = new boolean[size()];
-    for (int b = 0; b < bands.size(); b++) {
-      int k = 1;
-      while (k < size() - 1) {
-        int end = k;
-        double turn = Math.abs(turn(b, k));
-        double length = 0;
-        while (end + 1 < size() - 1
-            && turn > 0
-            && length + at(b, end).distance(at(b, end + 1)) < TIGHT
-            && Math.abs(turn(b, end + 1)) > SAME) {
-          length += at(b, end).distance(at(b, end + 1));
-          end++;
-          turn += Math.abs(turn(b, end));
-        }
-        if (end > k && turn > SHARP) {
-          marked[(k + end) / 2] = true;
-        }
-        k = end + 1;
+    int k = 1;
+    while (k < size() - 1) {
+      int end = k;
+      double turn = Math.abs(turn(band, k));
+      double length = 0;
+      while (end + 1 < size() - 1
+          && turn > SAME
+          && length + at(band, end).distance(at(band, end + 1)) < TIGHT
+          && Math.abs(turn(band, end + 1)) > SAME) {
+        length += at(band, end).distance(at(band, end + 1));
+        end++;
+        turn += Math.abs(turn(band, end));
       }
+      if (end > k && turn > SHARP) {
+        marked[(k + end) / 2] = true;
+      }
+      k = end + 1;
     }
     return marked;
   }

@@ -13,15 +13,15 @@ final class LinePainter {
   private static final double SLACK = 1.0 / 2000;
 
   private final int[] pixels;
-  private final float[] depths;
+  private final float[] behind;
   private final int[] owners;
   private final int width;
   private final int height;
   private final int colour;
 
-  LinePainter(int[] pixels, float[] depths, int[] owners, int width, int height, int colour) {
+  LinePainter(int[] pixels, float[] behind, int[] owners, int width, int height, int colour) {
     this.pixels = pixels;
-    this.depths = depths;
+    this.behind = behind;
     this.owners = owners;
     this.width = width;
     this.height = height;
@@ -67,7 +67,7 @@ final class LinePainter {
     for (int y = Math.max(0, py - 1); y <= Math.min(height - 1, py + 1); y++) {
       for (int x = Math.max(0, px - 1); x <= Math.min(width - 1, px + 1); x++) {
         int i = y * width + x;
-        if (owners[i] == owner && n >= depths[i] * (1 - SLACK)) {
+        if (owners[i] == owner && n >= behind[i] * (1 - SLACK)) {
           return true;
         }
       }

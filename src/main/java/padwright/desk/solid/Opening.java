@@ -27,11 +27,13 @@ public record Opening(List<Stage> stages) {
     }
   }
 
+  private static final int ON_BACK = 1;
+
   /** What comes off first: what lies on the back, then from the face downwards. */
   private static int order(Body body) {
     return switch (body.kind()) {
       case DUST_COVER -> 0;
-      case PACKING -> 1;
+      case PACKING -> ON_BACK;
       case COVERING -> 2;
       case WADDING -> 3;
       case FOAM -> 1000 - body.layer();
@@ -45,10 +47,14 @@ public record Opening(List<Stage> stages) {
     List<Stage> stages = new ArrayList<>();
     stages.add(new Stage("Covered, as finished", left));
     while (left.size() > 1) {
-      String name = left.remove(0).name();
+      String names = left.remove(0).name();
+      // What lies on the back comes off together: from the face nothing of it is seen.
+      if (order(left.get(0)) == ON_BACK && stages.size() == 1) {
+        names += " and " + left.remove(0).name();
+      }
       String words =
-          Character.toUpperCase(name.charAt(0))
-              + name.substring(1)
+          Character.toUpperCase(names.charAt(0))
+              + names.substring(1)
               + " taken off"
               + (left.size() == 1 ? ": " + left.get(0).name() + " alone" : "");
       stages.add(new Stage(words, left));

@@ -24,20 +24,20 @@ public record Palette(
         0xFFE6D9A2,
         0xFFCFC08A,
         0xFFF3F1EC,
-        0xFF5F8D94,
-        0xFF8B8880);
+        0xFF6B9AA1,
+        0xFF9A968D);
   }
 
   public static Palette dark() {
     return new Palette(
-        0xFF202224,
-        0xFF0B0C0D,
+        0xFF2B2E31,
+        0xFF0E0F10,
         0xFF9C7446,
         0xFFD8C98C,
         0xFFB5A671,
         0xFFE6E4DE,
-        0xFF5F99A2,
-        0xFF7A7871);
+        0xFF6AA5AE,
+        0xFF8F8C84);
   }
 
   /** The colour of a body in full light. */

@@ -32,13 +32,17 @@ final class Rim {
   private final List<Integer> ends = new ArrayList<>();
 
   /**
-   * @param outline closed, anticlockwise
-   * @param startBand number of the band at the start of each segment
-   * @param endBand the same at its end
+   * A piece of the outline.
+   *
+   * @param start number of the band where it starts
+   * @param end the same where it ends
    */
-  Rim(Path outline, int[] startBand, int[] endBand) {
-    for (int i = 0; i < startBand.length; i++) {
-      Segment s = outline.segments().get(i);
+  record Piece(Segment segment, int start, int end) {}
+
+  /** The rim of pieces that close anticlockwise. */
+  Rim(List<Piece> pieces) {
+    for (Piece piece : pieces) {
+      Segment s = piece.segment();
       int chords = Band.chords(s);
       for (int k = 0; k < chords; k++) {
         Vec2 from = s.pointAt((double) k / chords);
@@ -46,8 +50,8 @@ final class Rim {
         if (from.distance(to) > TINY) {
           corners.add(from);
           ways.add(to.minus(from).unit());
-          starts.add(startBand[i]);
-          ends.add(endBand[i]);
+          starts.add(piece.start());
+          ends.add(piece.end());
         }
       }
     }
@@ -55,8 +59,36 @@ final class Rim {
 
   /** The rim of an outline that has the same band all round. */
   static Rim plain(Path outline) {
-    int n = outline.segments().size();
-    return new Rim(outline, new int[n], new int[n]);
+    return new Rim(outline.segments().stream().map(s -> new Piece(s, 0, 0)).toList());
+  }
+
+  /** For each ring and each point of it, whether a line is drawn from it to the next. */
+  boolean[][] arrises(Chains chains) {
+    boolean[][] own = new boolean[chains.bands()][];
+    for (int b = 0; b < own.length; b++) {
+      own[b] = chains.arrises(b);
+    }
+    boolean[][] marked = new boolean[chains.size()][];
+    for (int k = 0; k < marked.length; k++) {
+      List<Boolean> ring = new ArrayList<>();
+      for (int i = 0; i < corners.size(); i++) {
+        for (int more = points(chains, i); more > 1; more--) {
+          ring.add(false);
+        }
+        ring.add(own[starts.get(i)][k] && own[ends.get(i)][k]);
+      }
+      marked[k] = new boolean[ring.size()];
+      for (int i = 0; i < marked[k].length; i++) {
+        marked[k][i] = ring.get(i);
+      }
+    }
+    return marked;
+  }
+
+  /** How many points a ring has at a corner: three where the bands beside it end apart. */
+  private int points(Chains chains, int corner) {
+    int before = ends.get((corner + corners.size() - 1) % corners.size());
+    return chains.level(before, starts.get(corner)) ? 1 : 3;
   }
 
   /** A ring for every point of the chains; all have equally many points. */
@@ -70,10 +102,7 @@ final class Rim {
 
   private List<Vec3> ring(Chains chains, int k) {
     int n = corners.size();
-    Vec2[] joints = null;
-    for (double share = 1; joints == null; share *= LESS) {
-      joints = joints(chains, k, share < 0.01 ? 0 : share);
-    }
+    Vec2[] joints = joints(chains, k);
     List<Vec3> ring = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int before = ends.get((i + n - 1) % n);
@@ -81,16 +110,32 @@ final class Rim {
       double a = chains.at(before, k).y();
       double b = chains.at(after, k).y();
       Vec2 p = joints[i];
-      if (chains.level(before, after)) {
-        ring.add(new Vec3(p.x(), p.y(), a));
+      if (points(chains, i) == 1) {
+        ring.add(raised(p, a));
         continue;
       }
-      // Where one of the two ends higher up, its own end stands beside the corner.
-      ring.add(raised(p.along(ways.get((i + n - 1) % n), -BESIDE), a));
-      ring.add(raised(p, Math.min(a, b)));
-      ring.add(raised(p.along(ways.get(i), BESIDE), b));
+      // Where one of the two ends higher up, its raw end stands beside the upright of the corner,
+      // and the other goes on by itself as far as it reaches.
+      Vec2 upright = joints(chains, chains.lastLevel(before, after, k))[i];
+      if (a > b) {
+        ring.add(raised(upright.along(ways.get((i + n - 1) % n), -BESIDE), a));
+        ring.add(raised(upright, b));
+        ring.add(raised(p, b));
+      } else {
+        ring.add(raised(p, a));
+        ring.add(raised(b > a ? upright : p, a));
+        ring.add(raised(b > a ? upright.along(ways.get(i), BESIDE) : p, b));
+      }
     }
     return ring;
+  }
+
+  private Vec2[] joints(Chains chains, int k) {
+    Vec2[] joints = null;
+    for (double share = 1; joints == null; share *= LESS) {
+      joints = joints(chains, k, share < 0.01 ? 0 : share);
+    }
+    return joints;
   }
 
   private static Vec3 raised(Vec2 p, double z) {

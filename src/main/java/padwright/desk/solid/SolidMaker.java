@@ -45,7 +45,15 @@ final class SolidMaker {
     int foam = 0;
     for (int i = 0; i < layers.size(); i++) {
       int layer = i;
-      BandsOnRim bands = BandsOnRim.of(shape, s -> Band.of(s.layers().get(layer)));
+      boolean pressed =
+          layers.get(i).kind() == Section.LayerKind.WADDING && result.spec().waddingOverSides();
+      BandsOnRim bands =
+          BandsOnRim.of(
+              shape,
+              s ->
+                  pressed
+                      ? Band.pressed(s.layers().get(layer), s.taut())
+                      : Band.of(s.layers().get(layer)));
       switch (layers.get(i).kind()) {
         case BOARD -> bodies.add(body(bands, "board", Body.Kind.BOARD, 0, holes(Kind.BASE, 0)));
         case FOAM -> {
@@ -97,18 +105,19 @@ final class SolidMaker {
     List<List<Vec3>> rings = rim.rings(chains);
     List<Vec3> bottom = rings.get(0);
     List<Vec3> top = rings.get(rings.size() - 1);
-    int[][] ends = maker.walls(rings, chains.arrises());
+    int[][] ends = maker.walls(rings, rim.arrises(chains));
     List<int[]> below = new ArrayList<>();
     List<int[]> above = new ArrayList<>();
     for (Path hole : holes) {
       Chains wall = lining.apply(bottom.get(0).z(), top.get(0).z());
       Path way = hole.signedArea() < 0 ? hole.reversed() : hole;
-      List<List<Vec3>> down = new ArrayList<>(Rim.plain(way).rings(wall));
+      Rim edge = Rim.plain(way);
+      List<List<Vec3>> down = new ArrayList<>(edge.rings(wall));
       java.util.Collections.reverse(down);
       // A hole that runs out of the flat of its layer is not drawn in it.
       if (BodyMaker.within(down.get(0), top)
           && BodyMaker.within(down.get(down.size() - 1), bottom)) {
-        int[][] hung = maker.walls(down, new boolean[down.size()]);
+        int[][] hung = maker.walls(down, new boolean[down.size()][down.get(0).size()]);
         above.add(hung[0]);
         below.add(hung[1]);
       }

@@ -12,17 +12,26 @@ import java.util.Optional;
  * once.
  */
 public final class SolidPainter {
-  /** Light from over the left shoulder, of length 1, and what reaches a face turned from it. */
+  /** Direction of the light from over the left shoulder, of length 1. */
   private static final float LIGHT_X = -0.36f;
 
   private static final float LIGHT_Y = 0.48f;
   private static final float LIGHT_Z = 0.8f;
-  private static final float SHADE = 0.42f;
+
+  /** Shares of the light: all round, from over the shoulder, and along the view. */
+  private static final float ROUND = 0.36f;
+
+  private static final float KEY = 0.44f;
+  private static final float VIEW = 0.24f;
+
+  /** How far beside its pixel a face's depth may be what a line on it has, in pixels. */
+  private static final double BESIDE = 3;
 
   private static final int NOBODY = -1;
 
   private int[] pixels = new int[0];
   private float[] depths = new float[0];
+  private float[] behind = new float[0];
   private int[] owners = new int[0];
   private int width;
   private int height;
@@ -49,7 +58,7 @@ public final class SolidPainter {
       project(bodies.get(i), projection);
       faces(bodies.get(i), i, projection, palette.of(bodies.get(i)));
     }
-    LinePainter lines = new LinePainter(pixels, depths, owners, width, height, palette.line());
+    LinePainter lines = new LinePainter(pixels, behind, owners, width, height, palette.line());
     for (int i = 0; i < bodies.size(); i++) {
       project(bodies.get(i), projection);
       lines(bodies.get(i), i, lines);
@@ -81,6 +90,7 @@ public final class SolidPainter {
       height = high;
       pixels = new int[wide * high];
       depths = new float[wide * high];
+      behind = new float[wide * high];
       owners = new int[wide * high];
     }
   }
@@ -144,7 +154,7 @@ public final class SolidPainter {
       for (int k = 0; k < 3; k++) {
         projection.turned(body.normals(), 3 * (i + k), turned);
         float lit = turned[0] * LIGHT_X + turned[1] * LIGHT_Y + turned[2] * LIGHT_Z;
-        light[k] = SHADE + (1 - SHADE) * Math.max(0, lit);
+        light[k] = ROUND + KEY * Math.max(0, lit) + VIEW * Math.max(0, turned[2]);
       }
       fill(t[i], t[i + 1], t[i + 2], light, owner, shades);
     }
@@ -174,6 +184,7 @@ public final class SolidPainter {
     double ly = ((light[2] - light[0]) * (x[b] - x[a]) - (light[1] - light[0]) * (x[c] - x[a]));
     lx /= area;
     ly /= area;
+    double slope = BESIDE * (Math.abs(nx) + Math.abs(ny));
     for (int row = top; row <= bottom; row++) {
       double at = row + 0.5;
       double from = Double.POSITIVE_INFINITY;
@@ -196,6 +207,7 @@ public final class SolidPainter {
       for (int column = left; column <= right; column++) {
         if (n > depths[i]) {
           depths[i] = (float) n;
+          behind[i] = (float) (n - slope);
           owners[i] = owner;
           pixels[i] = shades[(int) Math.max(0, Math.min(255, l))];
         }

@@ -39,4 +39,52 @@ final class SolidParts {
     var read = new JobReader(CATALOGUE).read("part.json", text);
     return new PatternEngine(CATALOGUE).run(read).parts().get(0);
   }
+
+  private static final String WOOL = "\"cover\": {\"covering\": \"woven-wool\"}";
+
+  /**
+   * A part whose top is domed by a crown, with rounded corners tighter than the crown is set in.
+   */
+  static PartResult domed() {
+    return part(
+        "{\"rectangle\": {\"length\": 420, \"width\": 380, \"radius\": 30}}",
+        "\"foam\": [{\"foam\": \"firm\", \"thickness\": 25, \"overhang\": -70, \"crown\": true},"
+            + "{\"foam\": \"medium\", \"thickness\": 20, \"overhang\": 0}], \"edge\": {\"round\": 8},"
+            + "\"wadding\": {\"wadding\": \"polyester-150\", \"over\": \"top\"},"
+            + WOOL);
+  }
+
+  /** A part with one side bare, one glued, one with another edge that passes over, wadded. */
+  static PartResult mixed() {
+    return part(
+        "{\"path\": [[0, 0], [600, 0], [600, 300], [500, 400], [0, 400]]}",
+        "\"foam\": [{\"foam\": \"firm\", \"thickness\": 40, \"overhang\": 0}],"
+            + "\"wadding\": {\"wadding\": \"polyester-150\", \"over\": \"top\"},"
+            + WOOL
+            + ", \"runs\": [{\"sides\": [\"side 1\"], \"edge\": {\"round\": 25}},"
+            + "{\"sides\": [\"side 4\"], \"open\": \"bare\"},"
+            + "{\"sides\": [\"side 5\"], \"open\": \"glued\"}]");
+  }
+
+  /** A part with a hollow curve, a stepped layer, a bevel and a passage beside a rounding. */
+  static PartResult curved() {
+    return part(
+        "{\"path\": [[0, 0], [700, 0], [700, 300], [450, 300, -0.4], [250, 300], [0, 300]]}",
+        "\"foam\": [{\"foam\": \"firm\", \"thickness\": 20, \"overhang\": 0},"
+            + "{\"foam\": \"medium\", \"thickness\": 20, \"overhang\": -10}], \"edge\": {\"bevel\": 8},"
+            + WOOL);
+  }
+
+  /** A rectangle with rounded corners and a passage along its right side. */
+  static PartResult passing() {
+    return part(
+        "{\"rectangle\": {\"length\": 500, \"width\": 400, \"radius\": 60}}",
+        "\"foam\": [{\"foam\": \"firm\", \"thickness\": 40, \"overhang\": 0}],"
+            + WOOL
+            + ", \"runs\": [{\"sides\": [\"front\"], \"edge\": {\"round\": 30}, \"passage\": 120}]");
+  }
+
+  static List<PartResult> unusual() {
+    return List.of(domed(), mixed(), curved(), passing());
+  }
 }

@@ -18,7 +18,9 @@ final class SolidPictures {
   public static void main(String[] args) throws IOException {
     File folder = new File("target/solid");
     folder.mkdirs();
-    for (PartResult part : SolidParts.demo()) {
+    int number = 0;
+    for (PartResult part : args.length == 0 ? SolidParts.demo() : SolidParts.unusual()) {
+      number++;
       Solid solid = Solid.of(part);
       Opening opening = Opening.of(solid);
       System.out.println(solid.name() + ": " + solid.bodies());
@@ -54,7 +56,10 @@ final class SolidPictures {
                 + " us");
         sheet.setRGB(i % 2 * WIDE, i / 2 * HIGH, WIDE, HIGH, pixels, 0, WIDE);
       }
-      ImageIO.write(sheet, "png", new File(folder, part.asked().id() + ".png"));
+      ImageIO.write(
+          sheet,
+          "png",
+          new File(folder, (args.length == 0 ? part.asked().id() : "unusual-" + number) + ".png"));
     }
   }
 }
