@@ -10,6 +10,7 @@ import padwright.design.Job;
 import padwright.design.PaddedPart;
 import padwright.design.Units;
 import padwright.desk.edit.PartEdit;
+import padwright.desk.solid.Solid;
 import padwright.export.CornerDiagram;
 import padwright.export.Drawing;
 import padwright.export.NamedDrawing;
@@ -53,6 +54,7 @@ final class BenchMaker {
           answer.fault(),
           b.drawings(),
           b.picture(),
+          b.solid(),
           b.findings());
     }
     PartResult result = answer.result().get();
@@ -69,6 +71,7 @@ final class BenchMaker {
         Optional.empty(),
         drawings(header, result),
         picture,
+        Optional.of(Solid.of(result)),
         finder(wish.edition().job().units()).rows(result));
   }
 

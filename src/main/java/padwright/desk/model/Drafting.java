@@ -1,6 +1,7 @@
 package padwright.desk.model;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -10,6 +11,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import padwright.design.Job;
 import padwright.design.PaddedPart;
+import padwright.export.pdf.PartPdf;
 import padwright.export.pdf.PrintCorrection;
 import padwright.material.Catalogue;
 import padwright.material.Paper;
@@ -18,6 +20,7 @@ import padwright.output.PartFiles;
 import padwright.output.PiecesFile;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternEngine;
+import padwright.pattern.PatternSet;
 
 /**
  * Writes the patterns of a whole job into a folder: the same files, whole or not at all, as the
@@ -34,6 +37,17 @@ public final class Drafting {
     this.job = job;
     this.paper = paper;
     this.correction = correction;
+  }
+
+  /** The printed file of one part. */
+  public static void page(
+      Job job, PartResult result, Paper paper, PrintCorrection correction, OutputStream out)
+      throws IOException {
+    PartPdf.write(new PatternSet(job, List.of(result)), result, paper, correction, today(job), out);
+  }
+
+  private static LocalDate today(Job job) {
+    return job.date().map(LocalDate::parse).orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
   }
 
   /**
@@ -62,9 +76,7 @@ public final class Drafting {
   public Outcome into(
       Path folder, boolean anyway, boolean replace, IntConsumer progress, BooleanSupplier cancelled)
       throws IOException {
-    LocalDate day =
-        job.date().map(LocalDate::parse).orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
-    PartFiles files = new PartFiles(job, day, paper, correction, true);
+    PartFiles files = new PartFiles(job, today(job), paper, correction, true);
     PatternEngine engine = new PatternEngine(catalogue);
     List<String> stopped = new ArrayList<>();
     int count = 0;

@@ -24,6 +24,9 @@ interface Dialogs {
 
   Optional<Path> folder(String title);
 
+  /** Shows a folder in the system's own window for files. */
+  void open(Path folder);
+
   /** Says something that must be read. */
   void say(String title, String text);
 

@@ -6,6 +6,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.OverrunStyle;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -38,7 +39,10 @@ final class PartCell extends ListCell<Integer> {
     this.desk = desk;
     this.look = look;
     name.setTextOverrun(OverrunStyle.ELLIPSIS);
-    name.setStyle("-fx-font-weight: bold;");
+    name.getStyleClass().add("part-name");
+    name.setWrapText(true);
+    // Two lines; what is longer ends in dots, and is told when the pointer rests on it.
+    name.maxHeightProperty().bind(many.heightProperty().multiply(2.2));
     name.setMinWidth(0);
     many.setTextOverrun(OverrunStyle.ELLIPSIS);
     many.setMinWidth(0);
@@ -76,6 +80,7 @@ final class PartCell extends ListCell<Integer> {
     stand(answer, result);
     paint(pad, result);
     setGraphic(row);
+    setTooltip(new Tooltip(pad.name()));
     setAccessibleText(pad.name() + ", " + PartsPane.words(pad, result));
   }
 

@@ -3,6 +3,7 @@ package padwright.desk.screen;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Alert.AlertType;
 import javafx.scene.control.ButtonBar.ButtonData;
@@ -19,10 +20,20 @@ final class WindowDialogs implements Dialogs {
 
   private final Window owner;
   private final Look look;
+  private final Consumer<String> opener;
 
-  WindowDialogs(Window owner, Look look) {
+  /**
+   * @param opener shows what an address names in the program that the system has for it
+   */
+  WindowDialogs(Window owner, Look look, Consumer<String> opener) {
     this.owner = owner;
     this.look = look;
+    this.opener = opener;
+  }
+
+  @Override
+  public void open(Path folder) {
+    opener.accept(folder.toUri().toString());
   }
 
   private Alert alert(AlertType type, String title, String text, ButtonType... buttons) {
