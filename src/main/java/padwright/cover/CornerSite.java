@@ -144,7 +144,7 @@ record CornerSite(
     String before = Outlines.facing(names.get(previous), segments.get(previous));
     String after = Outlines.facing(names.get(next), segments.get(next));
     String own = names.get(first);
-    boolean plain = Outlines.SIDES.contains(names.get(previous));
+    boolean plain = Outlines.SIDES.contains(Outlines.sideOf(names.get(previous)));
     String name = closed ? "rim" : plain ? Outlines.cornerName(before, after) : own;
     Segment middle = segments.get((first + count / 2) % n);
     Vec2 apex = count % 2 == 1 ? middle.pointAt(0.5) : middle.start();

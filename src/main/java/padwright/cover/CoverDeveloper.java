@@ -203,11 +203,13 @@ public final class CoverDeveloper {
 
   /** The outline moved out, without any cut. */
   private Path plain(double grip) {
-    double[] each = new double[names.size()];
-    for (int i = 0; i < each.length; i++) {
-      each[i] = Math.max(0, cutLine.edge(i, grip));
+    double[] starts = new double[names.size()];
+    double[] stops = new double[names.size()];
+    for (int i = 0; i < starts.length; i++) {
+      starts[i] = Math.max(0, cutLine.edge(i, true, grip));
+      stops[i] = Math.max(0, cutLine.edge(i, false, grip));
     }
-    return Offset.by(outline, each).orElse(outline);
+    return Offset.by(outline, starts, stops).orElse(outline);
   }
 
   /** The clips of a hollow curve: from past the arris to the cut line. */

@@ -55,10 +55,11 @@ final class CutLine {
     return sections.path(names.get(segment));
   }
 
-  /** Path length of the trim line along a segment, and of the cut line with the grip. */
-  double edge(int i, double grip) {
+  /** Path length of the trim line where a segment begins or ends, and of the cut line with grip. */
+  double edge(int i, boolean start, double grip) {
     EdgeEnds.EdgeEnd end = ends.of(names.get(i));
-    return end.level(path(i)) + (end.turned() ? grip : 0);
+    double level = end.level(sections.at(names.get(i), start).taut());
+    return level + (end.turned() ? grip : 0);
   }
 
   /** The closed trim line, or the cut line the grip beyond it, with its relief cuts. */
@@ -67,8 +68,8 @@ final class CutLine {
     int n = segments.size();
     List<List<Vec2>> joints = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      double before = edge(i, grip);
-      double after = edge((i + 1) % n, grip);
+      double before = edge(i, false, grip);
+      double after = edge((i + 1) % n, true, grip);
       List<Vec2> joint = joint(i, before, after);
       joint = cutShort(joint, segments.get(i), before, false);
       joints.add(cutShort(joint, segments.get((i + 1) % n), after, true));
@@ -79,7 +80,7 @@ final class CutLine {
       List<Vec2> from = joints.get((i + n - 1) % n);
       List<Vec2> to = joints.get(i);
       if (s.isArc()) {
-        arc(out, i, edge(i, grip), joints);
+        arc(out, i, edge(i, true, grip), joints);
       } else {
         add(out, from.get(from.size() - 1), to.get(0));
       }

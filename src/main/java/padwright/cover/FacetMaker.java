@@ -7,7 +7,6 @@ import padwright.cover.Facet.Frame;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
-import padwright.geometry.Offset;
 import padwright.geometry.Polygons;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -50,10 +49,7 @@ public final class FacetMaker {
   }
 
   private void face() {
-    List<Vec2> outline =
-        Offset.by(skeleton.outline(), skeleton.startX())
-            .map(p -> p.flattened(0.01))
-            .orElse(List.of());
+    List<Vec2> outline = skeleton.flatTop().map(p -> p.flattened(0.01)).orElse(List.of());
     double z = skeleton.path(0).neutral().start().y();
     Frame frame = new Frame(Vec2.ZERO, new Vec2(1, 0), new Vec2(0, 1));
     add(

@@ -79,7 +79,7 @@ final class LaidWalls {
     walls.add(
         new Wall(
             name,
-            outline(first, (first + run - 1) % n, at, run > 1),
+            run > 1 ? stretches(first, run) : outline(first, at),
             at,
             eased,
             easedUnder,
@@ -178,16 +178,36 @@ final class LaidWalls {
   }
 
   /** From where the covering leaves the flat top to where the back begins, between the mitres. */
-  private List<Vec2> outline(int first, int last, double length, boolean joined) {
-    int before = Math.floorMod(first - 1, skeleton.elements().size());
+  private List<Vec2> outline(int side, double length) {
+    int before = Math.floorMod(side - 1, skeleton.elements().size());
     List<Vec2> left = new ArrayList<>();
     List<Vec2> right = new ArrayList<>();
-    for (double s : laid.levels(first)) {
-      left.add(new Vec2(joined ? 0 : -arris(before, false, s), -s));
-      right.add(0, new Vec2(length + (joined ? 0 : arris(last, true, s)), -s));
+    for (double s : laid.levels(side)) {
+      left.add(new Vec2(-arris(before, false, s), -s));
+      right.add(0, new Vec2(length + arris(side, true, s), -s));
     }
     left.addAll(right);
     return Polygons.anticlockwise(left);
+  }
+
+  /** The same of a rounding's facets, or of a passage: each as high as its own section. */
+  private List<Vec2> stretches(int first, int run) {
+    List<Vec2> top = new ArrayList<>();
+    List<Vec2> bottom = new ArrayList<>();
+    double at = 0;
+    for (int k = 0; k < run; k++) {
+      int i = (first + k) % skeleton.elements().size();
+      double length = skeleton.segment(i).length();
+      List<Double> levels = laid.levels(i);
+      double last = levels.get(levels.size() - 1);
+      for (double x : new double[] {at, at + length}) {
+        top.add(0, new Vec2(x, -levels.get(0)));
+        bottom.add(new Vec2(x, -last));
+      }
+      at += length;
+    }
+    bottom.addAll(top);
+    return Polygons.anticlockwise(bottom);
   }
 
   private void gussets(

@@ -103,8 +103,20 @@ public final class LayerCounter {
     if (t >= -start && t <= length[i] + end && ownSide(i, t, s)) {
       landing.add(flat(i, side, t, s));
     }
-    return atCorner(i, true, t - length[i], s, landing)
-        + atCorner(Math.floorMod(i - 1, n), false, -t, s, landing);
+    // Along the stretches of a passage the flaps of the corners beside it lie over several.
+    int after = i;
+    double past = t - length[i];
+    while (skeleton.goesStraightOn(after) && past > -furthest) {
+      after = (after + 1) % n;
+      past -= length[after];
+    }
+    int before = Math.floorMod(i - 1, n);
+    double ahead = -t;
+    while (skeleton.goesStraightOn(before) && ahead > -furthest) {
+      ahead -= length[before];
+      before = Math.floorMod(before - 1, n);
+    }
+    return atCorner(after, true, past, s, landing) + atCorner(before, false, ahead, s, landing);
   }
 
   /** What a corner's fold or gusset adds over the back of one of its sides. */

@@ -1,7 +1,9 @@
 package padwright.cover;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -30,12 +32,16 @@ public final class Skeleton {
    * @param sections the covering's way over the edge of each side, by its name
    */
   Skeleton(List<Element> elements, Function<String, TautPath> sections) {
+    this(elements, elements.stream().map(e -> sections.apply(e.name())).toList());
+  }
+
+  /**
+   * @param ways the covering's way over the edge of each element
+   */
+  Skeleton(List<Element> elements, List<TautPath> ways) {
     this.elements = List.copyOf(elements);
     this.segments = elements.stream().map(Element::segment).toList();
-    paths = new TautPath[elements.size()];
-    for (int i = 0; i < paths.length; i++) {
-      paths[i] = sections.apply(elements.get(i).name());
-    }
+    paths = ways.toArray(TautPath[]::new);
     frames = new CornerFrame[elements.size()];
     for (int i = 0; i < frames.length; i++) {
       Element a = elements.get(i);
@@ -56,13 +62,34 @@ public final class Skeleton {
     return segments.get(i);
   }
 
-  /** How far in from each element the flat top begins, 0 or less. */
-  double[] startX() {
-    double[] each = new double[paths.length];
-    for (int i = 0; i < each.length; i++) {
-      each[i] = paths[i].startX();
+  /** The flat top, where the covering begins to bend; empty where nothing of it is level. */
+  Optional<Path> flatTop() {
+    double[] starts = new double[paths.length];
+    double[] ends = new double[paths.length];
+    for (int i = 0; i < starts.length; i++) {
+      starts[i] = paths[i].startX();
+      ends[i] = paths[i].startX();
     }
-    return each;
+    for (int i = 0; i < starts.length; i++) {
+      int j = (i + 1) % starts.length;
+      double here = paths[i].startX();
+      double next = paths[j].startX();
+      if (here != next && goesStraightOn(i)) {
+        // Between the stretches of a passage the line goes on in one, as the surface does.
+        ends[i] = (here + next) / 2;
+        starts[j] = ends[i];
+      }
+    }
+    return Offset.by(outline(), starts, ends);
+  }
+
+  /** Whether element i and the next are stretches of one straight side, with no fold between. */
+  boolean goesStraightOn(int i) {
+    Element a = elements.get(i);
+    return a.after() == Fold.NONE
+        && a instanceof Side side
+        && next(i) instanceof Side other
+        && Math.abs(side.along().cross(other.along())) < Offset.SMOOTH;
   }
 
   /** The covering's way over the edge along element i. */

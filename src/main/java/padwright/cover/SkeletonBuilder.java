@@ -1,7 +1,9 @@
 package padwright.cover;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import padwright.cover.Skeleton.Element;
 import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
@@ -12,9 +14,14 @@ import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
+import padwright.shape.Passage;
+import padwright.shape.TautPath;
 
 /** Lays out the sides, facets and sweeps of a base outline for the corners chosen. */
 final class SkeletonBuilder {
+  /** A stretch this short is none, mm. */
+  private static final double NO_LENGTH = 1e-6;
+
   private final Path outline;
   private final List<String> names;
   private final List<CornerSite> sites;
@@ -44,6 +51,8 @@ final class SkeletonBuilder {
       rim(elements);
       return new Skeleton(elements, sections::path);
     }
+    // Passages alone have ways of their own; all other elements that of their name.
+    Map<Element, TautPath> ways = new IdentityHashMap<>();
     int n = segments.size();
     for (int i = 0; i < n; i++) {
       Segment s = segments.get(i);
@@ -65,9 +74,61 @@ final class SkeletonBuilder {
       Vec2 to = toPleats ? vertices(after).get(0) : s.end();
       int corner = toPleats ? after : cornerAfter(i);
       Fold fold = corner < 0 ? Fold.NONE : choices.get(corner).fold();
-      elements.add(new Side(names.get(i), from, to, false, fold, corner));
+      Side side = new Side(names.get(i), from, to, false, fold, corner);
+      Passage passage = sections.passages().get(names.get(i));
+      if (passage == null) {
+        elements.add(side);
+      } else {
+        passage(elements, ways, passage, side, s);
+      }
     }
-    return new Skeleton(elements, sections::path);
+    return new Skeleton(
+        elements,
+        elements.stream().map(e -> ways.getOrDefault(e, sections.path(e.name()))).toList());
+  }
+
+  /**
+   * A passage as level stretches. Where a pleated rounding's facets reach into its segment or stay
+   * short of it, what lies between has the section of that end.
+   *
+   * @param whole from where the side takes over to where it hands on
+   */
+  private static void passage(
+      List<Element> elements,
+      Map<Element, TautPath> own,
+      Passage passage,
+      Side whole,
+      Segment segment) {
+    int n = passage.stations().size();
+    List<Vec2> points = new ArrayList<>();
+    List<TautPath> ways = new ArrayList<>();
+    Vec2 along = segment.directionAt(0);
+    if (segment.start().minus(whole.from()).dot(along) > NO_LENGTH) {
+      points.add(whole.from());
+      ways.add(passage.start().taut());
+    }
+    for (int k = 0; k < n; k++) {
+      points.add(segment.pointAt((double) k / n));
+      ways.add(passage.stations().get(k));
+    }
+    points.add(segment.end());
+    if (whole.to().minus(segment.end()).dot(along) > NO_LENGTH) {
+      points.add(whole.to());
+      ways.add(passage.end().taut());
+    }
+    for (int k = 0; k < ways.size(); k++) {
+      boolean last = k + 1 == ways.size();
+      Side stretch =
+          new Side(
+              whole.name(),
+              points.get(k),
+              points.get(k + 1),
+              false,
+              last ? whole.after() : Fold.NONE,
+              last ? whole.corner() : -1);
+      elements.add(stretch);
+      own.put(stretch, ways.get(k));
+    }
   }
 
   /** The sharp corner that follows segment i, -1 where none does. */

@@ -135,7 +135,7 @@ public final class WrapProof {
 
   /** The flat top inside the place where the covering begins to bend. */
   private void face() {
-    Path flat = Offset.by(skeleton.outline(), skeleton.startX()).orElse(null);
+    Path flat = skeleton.flatTop().orElse(null);
     if (flat == null) {
       return;
     }

@@ -312,15 +312,27 @@ public record WrappedPad(
    * @param turnUnder covering folded on to the back, at the trim line
    * @param overhang of every foam layer beyond the base outline
    * @param open the covering is not turned under here
+   * @param passage length of the straight side beyond the run over which its edge passes into that
+   *     side's, where the two meet without a corner
    */
   public record Run(
       List<String> sides,
       Optional<EdgeShape> edge,
       OptionalDouble turnUnder,
       OptionalDouble overhang,
-      Optional<Open> open) {
+      Optional<Open> open,
+      OptionalDouble passage) {
     public Run {
       sides = List.copyOf(sides);
+    }
+
+    public Run(
+        List<String> sides,
+        Optional<EdgeShape> edge,
+        OptionalDouble turnUnder,
+        OptionalDouble overhang,
+        Optional<Open> open) {
+      this(sides, edge, turnUnder, overhang, open, OptionalDouble.empty());
     }
   }
 

@@ -7,6 +7,7 @@ import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.geometry.Vec3;
 import padwright.pattern.PartResult;
+import padwright.shape.Outlines;
 
 /**
  * One corner of a part as its pictures need it. Places on a wall are given by {@code u}, along the
@@ -92,7 +93,7 @@ record CornerSolid(
     for (int k = 0; k < n; k++) {
       int i = Math.floorMod(from - k, n);
       if (!segments.get(i).isArc()) {
-        return names.get(i);
+        return Outlines.sideOf(names.get(i));
       }
     }
     return names.get(from);
@@ -103,7 +104,7 @@ record CornerSolid(
     for (int k = 0; k < n; k++) {
       int i = (from + k) % n;
       if (!segments.get(i).isArc()) {
-        return names.get(i);
+        return Outlines.sideOf(names.get(i));
       }
     }
     return names.get(from % n);

@@ -16,13 +16,28 @@ public final class PartSections {
     List<NamedDrawing> all = new ArrayList<>();
     all.add(new NamedDrawing("section", usual(header, result)));
     Set<Section> drawn = new HashSet<>();
-    for (String side : result.shape().sideNames()) {
-      Section own = result.shape().sections().of(side);
-      if (own != result.shape().section() && drawn.add(own)) {
-        all.add(new NamedDrawing("section " + side, of(header, result, own, side + " ")));
+    // Straight sides first: a rounded corner that shares a side's section is not what it is called.
+    for (boolean arcs : new boolean[] {false, true}) {
+      for (int i = 0; i < result.shape().sideNames().size(); i++) {
+        if (result.shape().outline().segments().get(i).isArc() == arcs) {
+          side(all, drawn, header, result, result.shape().sideNames().get(i));
+        }
       }
     }
     return all;
+  }
+
+  private static void side(
+      List<NamedDrawing> all,
+      Set<Section> drawn,
+      PartHeader header,
+      PartResult result,
+      String side) {
+    Section own = result.shape().sections().of(side);
+    boolean passage = result.shape().sections().passages().containsKey(side);
+    if (!passage && own != result.shape().section() && drawn.add(own)) {
+      all.add(new NamedDrawing("section " + side, of(header, result, own, side + " ")));
+    }
   }
 
   /** The section along every side that was not given another. */

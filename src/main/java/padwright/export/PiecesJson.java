@@ -19,6 +19,8 @@ import padwright.geometry.Vec3;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternPiece;
 import padwright.pattern.PatternSet;
+import padwright.shape.EdgeSections;
+import padwright.shape.Passage;
 import padwright.shape.Section;
 
 /**
@@ -79,11 +81,24 @@ public final class PiecesJson implements Closeable {
     json.writeObjectFieldStart("section");
     json.writeStringField("frame", "x out from the base outline, y up from the board's back");
     section(part.shape().section());
+    EdgeSections sections = part.shape().sections();
     json.writeObjectFieldStart("sectionBySide");
-    for (Map.Entry<String, Section> side :
-        new TreeMap<>(part.shape().sections().special()).entrySet()) {
+    for (Map.Entry<String, Section> side : new TreeMap<>(sections.special()).entrySet()) {
+      if (!sections.passages().containsKey(side.getKey())) {
+        json.writeObjectFieldStart(side.getKey());
+        section(side.getValue());
+      }
+    }
+    json.writeEndObject();
+    json.writeObjectFieldStart("passages");
+    for (Map.Entry<String, Passage> side : new TreeMap<>(sections.passages()).entrySet()) {
       json.writeObjectFieldStart(side.getKey());
-      section(side.getValue());
+      json.writeNumberField("length", side.getValue().length());
+      json.writeObjectFieldStart("start");
+      section(side.getValue().start());
+      json.writeObjectFieldStart("end");
+      section(side.getValue().end());
+      json.writeEndObject();
     }
     json.writeEndObject();
     json.writeArrayFieldStart("pieces");

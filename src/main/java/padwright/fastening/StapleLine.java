@@ -218,10 +218,13 @@ final class StapleLine {
     return sum.unit();
   }
 
-  /** Whether a side runs on into a curve that has staples of its own. */
+  /** Whether a side runs on into a curve or a line that has staples of its own. */
   private boolean open(int i, int step) {
+    Segment own = outline.segments().get(i);
     Segment next = outline.segments().get(Math.floorMod(i + step, outline.segments().size()));
-    return next.isArc() && inner(next) >= SMALL_CURVE;
+    return next.isArc()
+        ? inner(next) >= SMALL_CURVE
+        : Math.abs(own.directionAt(0).cross(next.directionAt(0))) < Offset.SMOOTH;
   }
 
   private void side(List<Place> places, List<Place> made, int i) {

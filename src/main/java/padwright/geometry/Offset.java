@@ -39,13 +39,21 @@ public final class Offset {
    * smoothly.
    */
   public static Optional<Path> by(Path outline, double[] distances) {
+    return by(outline, distances, distances);
+  }
+
+  /**
+   * The same with a distance for each end of each segment: a line that moves further at one end
+   * comes to lie aslant. An arc moves as far at its end as at its start.
+   */
+  public static Optional<Path> by(Path outline, double[] starts, double[] ends) {
     if (!convex(outline)) {
-      return OffsetCurve.loops(outline, distances).stream().findFirst();
+      return OffsetCurve.loops(outline, starts, ends).stream().findFirst();
     }
     List<Moved> moved = new ArrayList<>();
     List<Segment> segments = outline.segments();
     for (int i = 0; i < segments.size(); i++) {
-      Moved m = Moved.of(segments.get(i), distances[i]);
+      Moved m = Moved.of(segments.get(i), starts[i], ends[i]);
       if (m != null) {
         moved.add(m);
       }
@@ -178,10 +186,14 @@ public final class Offset {
 
   /** A segment after the move, not yet trimmed to its neighbours. */
   private record Moved(Segment segment, boolean arc, Vec2 centre, double radius) {
-    static Moved of(Segment s, double distance) {
+    static Moved of(Segment s, double distance, double atEnd) {
       if (!s.isArc()) {
-        Vec2 out = s.directionAt(0).right().times(distance);
-        return new Moved(s.translated(out), false, Vec2.ZERO, 0);
+        Vec2 out = s.directionAt(0).right();
+        Segment line =
+            distance == atEnd
+                ? s.translated(out.times(distance))
+                : Segment.line(s.start().along(out, distance), s.end().along(out, atEnd));
+        return new Moved(line, false, Vec2.ZERO, 0);
       }
       Vec2 c = s.centre();
       double r = s.radius();

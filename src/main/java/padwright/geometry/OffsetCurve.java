@@ -26,15 +26,17 @@ public final class OffsetCurve {
 
   private final Path outline;
   private final List<Segment> segments;
-  private final double[] distances;
+  private final double[] starts;
+  private final double[] ends;
   private final double sign;
 
-  private OffsetCurve(Path outline, double[] distances) {
+  private OffsetCurve(Path outline, double[] starts, double[] ends) {
     this.outline = outline;
     this.segments = outline.segments();
-    this.distances = distances;
+    this.starts = starts;
+    this.ends = ends;
     double sum = 0;
-    for (double d : distances) {
+    for (double d : starts) {
       sum += d;
     }
     this.sign = sum >= 0 ? 1 : -1;
@@ -48,7 +50,12 @@ public final class OffsetCurve {
    * @param distances one for each segment, all outwards (0 or more) or all inwards (0 or less)
    */
   public static List<Path> loops(Path outline, double[] distances) {
-    OffsetCurve curve = new OffsetCurve(outline, distances);
+    return loops(outline, distances, distances);
+  }
+
+  /** The same with a distance for each end of each segment; both of an arc are equal. */
+  static List<Path> loops(Path outline, double[] starts, double[] ends) {
+    OffsetCurve curve = new OffsetCurve(outline, starts, ends);
     List<Segment> raw = curve.raw();
     List<List<Vec2>> cuts = cuts(raw);
     List<Segment> kept = curve.kept(raw, cuts);
@@ -68,7 +75,7 @@ public final class OffsetCurve {
     int n = segments.size();
     Segment[] moved = new Segment[n];
     for (int i = 0; i < n; i++) {
-      moved[i] = moved(segments.get(i), distances[i]);
+      moved[i] = moved(segments.get(i), starts[i], ends[i]);
     }
     List<Segment> chain = new ArrayList<>();
     for (int i = 0; i < n; i++) {
@@ -83,9 +90,9 @@ public final class OffsetCurve {
   }
 
   /** Null where an arc's radius is used up. */
-  private static Segment moved(Segment s, double d) {
+  private static Segment moved(Segment s, double d, double atEnd) {
     Vec2 from = end(s, d, false);
-    Vec2 to = end(s, d, true);
+    Vec2 to = end(s, atEnd, true);
     if (!s.isArc()) {
       return Segment.line(from, to);
     }
@@ -102,11 +109,11 @@ public final class OffsetCurve {
   private void join(List<Segment> chain, int i, int j) {
     Segment a = segments.get(i);
     Segment b = segments.get(j);
-    Vec2 from = end(a, distances[i], true);
-    Vec2 to = end(b, distances[j], false);
-    if (i != j && gone(a, distances[i])) {
+    Vec2 from = end(a, ends[i], true);
+    Vec2 to = end(b, starts[j], false);
+    if (i != j && gone(a, starts[i])) {
       // What is left of a swallowed arc: a line across, which is dropped as too near.
-      chain.add(Segment.line(end(a, distances[i], false), from));
+      chain.add(Segment.line(end(a, starts[i], false), from));
     }
     if (from.distance(to) < SHORTEST) {
       return;
@@ -153,7 +160,7 @@ public final class OffsetCurve {
   /** The pieces between crossings that are as far out as they were moved. */
   private List<Segment> kept(List<Segment> raw, List<List<Vec2>> cuts) {
     List<Segment> kept = new ArrayList<>();
-    OffsetNearness near = new OffsetNearness(outline, distances);
+    OffsetNearness near = new OffsetNearness(outline, starts, ends);
     for (int i = 0; i < raw.size(); i++) {
       for (Segment piece : pieces(raw.get(i), cuts.get(i))) {
         if (near.clear(piece.pointAt(0.5))) {

@@ -8,16 +8,21 @@ final class OffsetNearness {
   static final double NEARER = 1e-4;
 
   private final List<Segment> segments;
-  private final double[] distances;
+  private final double[] starts;
+  private final double[] ends;
   private final double furthest;
   private final Boxes boxes;
 
-  OffsetNearness(Path outline, double[] distances) {
+  OffsetNearness(Path outline, double[] starts, double[] ends) {
     this.segments = outline.segments();
-    this.distances = distances;
+    this.starts = starts;
+    this.ends = ends;
     boxes = Boxes.of(segments);
     double most = 0;
-    for (double d : distances) {
+    for (double d : starts) {
+      most = Math.max(most, Math.abs(d));
+    }
+    for (double d : ends) {
       most = Math.max(most, Math.abs(d));
     }
     furthest = most;
@@ -26,12 +31,12 @@ final class OffsetNearness {
   boolean clear(Vec2 p) {
     int n = segments.size();
     for (int i : boxes.near(p, furthest)) {
-      double d = Math.abs(distances[i]) - NEARER;
+      Segment s = segments.get(i);
+      Vec2 q = s.nearest(p);
+      double d = movedAt(i, q) - NEARER;
       if (d <= 0) {
         continue;
       }
-      Segment s = segments.get(i);
-      Vec2 q = s.nearest(p);
       double away = q.distance(p);
       if (away >= d) {
         continue;
@@ -43,10 +48,24 @@ final class OffsetNearness {
       }
       // Past an end, the corner there counts as far as both of its sides were moved.
       int other = atStart ? (i + n - 1) % n : (i + 1) % n;
-      if (away < Math.abs(distances[other]) - NEARER) {
+      if (away < movedAt(other, q) - NEARER) {
         return false;
       }
     }
     return true;
+  }
+
+  /** How far a place of a segment was moved square to it, at least: a line may lie aslant. */
+  private double movedAt(int i, Vec2 q) {
+    double from = Math.abs(starts[i]);
+    double to = Math.abs(ends[i]);
+    if (from == to) {
+      return from;
+    }
+    Segment s = segments.get(i);
+    double share = q.distance(s.start()) / s.length();
+    double slope = (to - from) / s.length();
+    // The nearest place of the outline to one of a slanting line lies beside its foot.
+    return (from + (to - from) * share) / Math.hypot(1, slope) - Math.abs(to - from);
   }
 }

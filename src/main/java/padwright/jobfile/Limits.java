@@ -53,6 +53,9 @@ final class Limits {
 
   static final double MOST_COVERING = 20;
 
+  /** A shorter passage from one edge into another is a step, not a passage. */
+  static final double LEAST_PASSAGE = 10;
+
   /** Shorter than this nothing can be stapled; the engine's own rules ask for more. */
   static final double LEAST_TURN_UNDER = 1;
 

@@ -41,7 +41,7 @@ final class RunReader {
   }
 
   private Run run(Node node, Map<String, Node> taken) {
-    node.requireObject("sides", "edge", "turnUnder", "overhang", "open");
+    node.requireObject("sides", "edge", "turnUnder", "overhang", "open", "passage");
     List<String> sides = sides(node.require("sides"), taken);
     Optional<Open> open = node.get("open").map(Words.OPEN::read);
     OptionalDouble turnUnder =
@@ -50,13 +50,23 @@ final class RunReader {
       throw node.require("turnUnder")
           .refuse("an open run has no turn-under", "Leave out \"turnUnder\" or \"open\"");
     }
+    OptionalDouble passage =
+        lengths.optional(node, "passage", Limits.LEAST_PASSAGE, Limits.LARGEST);
+    if (passage.isPresent() && node.get("edge").isEmpty() && node.get("overhang").isEmpty()) {
+      throw node.require("passage")
+          .refuse(
+              "a passage leads from one edge shape or overhang to another, and this run has neither"
+                  + " of its own",
+              "Give \"edge\" or \"overhang\" as well, or leave out \"passage\"");
+    }
     Run run =
         new Run(
             sides,
             node.get("edge").map(edges),
             turnUnder,
             lengths.optional(node, "overhang", -Limits.mostStep(across), Limits.MOST_FOAM),
-            open);
+            open,
+            passage);
     if (node.fields().size() == 1) {
       throw node.refuse(
           "this run differs in nothing", "Give \"edge\", \"turnUnder\", \"overhang\" or \"open\"");

@@ -36,6 +36,7 @@ final class RunWriter {
     parts.put(m, "turnUnder", run.turnUnder());
     parts.put(m, "overhang", run.overhang());
     run.open().ifPresent(o -> m.put("open", Words.OPEN.word(o)));
+    parts.put(m, "passage", run.passage());
     return m;
   }
 

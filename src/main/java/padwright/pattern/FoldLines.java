@@ -14,6 +14,7 @@ import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.PadShape;
+import padwright.shape.Passage;
 import padwright.shape.Section;
 import padwright.shape.TautPath;
 
@@ -40,11 +41,16 @@ final class FoldLines {
     FoldLines lines = new FoldLines(shape, cover);
     if (shape.sections().special().isEmpty()) {
       for (double level : bends(shape.section().taut())) {
-        lines.at(side -> level);
+        lines.allRound(level);
       }
       return lines.found;
     }
     for (int i = 0; i < shape.outline().segments().size(); i++) {
+      Passage passage = shape.sections().passages().get(shape.sideNames().get(i));
+      if (passage != null) {
+        lines.passage(i, passage);
+        continue;
+      }
       for (double level : bends(shape.sections().path(shape.sideNames().get(i)))) {
         lines.line(i, level);
       }
@@ -55,12 +61,45 @@ final class FoldLines {
   /** The line along which staples go, where it lies on the cover and not in what was cut away. */
   static List<Path> staples(PadShape shape, CoverPlan cover, double edgeDistance) {
     FoldLines lines = new FoldLines(shape, cover);
-    lines.at(
-        side -> {
-          TautPath taut = shape.sections().path(side);
-          return taut.backStart() + edgeDistance + taut.out(taut.backStart());
-        });
+    for (int i = 0; i < shape.outline().segments().size(); i++) {
+      String side = shape.sideNames().get(i);
+      double from = onBack(shape.sections().at(side, true).taut(), edgeDistance);
+      double to = onBack(shape.sections().at(side, false).taut(), edgeDistance);
+      if (from == to) {
+        lines.line(i, from);
+      } else {
+        lines.aslant(i, from, to);
+      }
+    }
     return lines.found;
+  }
+
+  /** Path length at which a covering lies so far inside the base's edge, on the back. */
+  private static double onBack(TautPath taut, double in) {
+    return taut.backStart() + in + taut.out(taut.backStart());
+  }
+
+  /**
+   * Along a passage the first and the last bend run from where they lie in one section to where
+   * they lie in the other; those between may begin or end within it.
+   */
+  private void passage(int i, Passage passage) {
+    List<Double> from = bends(passage.start().taut());
+    List<Double> to = bends(passage.end().taut());
+    if (from.size() == to.size()) {
+      for (int k = 0; k < from.size(); k++) {
+        aslant(i, from.get(k), to.get(k));
+      }
+    } else {
+      aslant(i, from.get(0), to.get(0));
+      aslant(i, from.get(from.size() - 1), to.get(to.size() - 1));
+    }
+  }
+
+  private void aslant(int i, double from, double to) {
+    Segment s = shape.outline().segments().get(i);
+    Vec2 out = s.directionAt(0).right();
+    found.add(Path.line(s.start().along(out, from), s.end().along(out, to)));
   }
 
   /** Path lengths at which a covering bends. */
@@ -90,10 +129,10 @@ final class FoldLines {
     return levels;
   }
 
-  /** The line at one path length a side, all round. */
-  private void at(ToDoubleFunction<String> level) {
+  /** The line at one path length, all round. */
+  private void allRound(double level) {
     for (int i = 0; i < shape.outline().segments().size(); i++) {
-      line(i, level.applyAsDouble(shape.sideNames().get(i)));
+      line(i, level);
     }
   }
 
@@ -144,12 +183,11 @@ final class FoldLines {
    * outline moved in so far, the sides with another section by their own flat top.
    */
   private Optional<Path> movedIn(Section own, double level) {
-    double[] each = new double[shape.sideNames().size()];
-    for (int k = 0; k < each.length; k++) {
-      Section other = shape.sections().of(shape.sideNames().get(k));
-      each[k] = other == own ? level : other.taut().startX();
-    }
-    return Offset.by(shape.outline(), each);
+    ToDoubleFunction<Section> in = other -> other == own ? level : other.taut().startX();
+    return Offset.by(
+        shape.outline(),
+        shape.sections().each(shape.sideNames(), true, in),
+        shape.sections().each(shape.sideNames(), false, in));
   }
 
   /** How far a line stops short of a hollow corner for each mm it lies out: at the bisector. */

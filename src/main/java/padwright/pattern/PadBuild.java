@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import padwright.cover.CoverDeveloper;
 import padwright.design.Defaults;
 import padwright.design.PadSpec;
@@ -185,13 +186,17 @@ final class PadBuild {
   }
 
   private PadShape shape(double[] steps, double turnUnder) {
-    Outlines.Named base = BaseSizer.base(pad.base().outline(), steps, pad.id());
-    EdgeSections sections = stacks.sections(base, stack -> section(stack, turnUnder));
+    Laid laid = stacks.along(BaseSizer.base(pad.base().outline(), steps, pad.id()));
+    Outlines.Named base = laid.outline();
+    EdgeSections sections =
+        laid.sections(
+            stack -> section(stack, turnUnder),
+            stack -> SectionBuilder.taut(stack, made.coverThickness, turnUnder));
     List<Path> cuts = new ArrayList<>();
     for (int k = 0; k < made.foam.size(); k++) {
       double usual = made.foam.get(k).cutOverhang();
       cuts.add(
-          foamCut(base, k, usual)
+          foamCut(laid, k, usual)
               .orElseThrow(
                   () ->
                       new InputRefused(
@@ -203,7 +208,7 @@ final class PadBuild {
                               + " nothing is left of a layer",
                           "Step it back less")));
     }
-    padwright.geometry.Bounds finished = finished(base, sections).orElse(base.path()).bounds();
+    padwright.geometry.Bounds finished = finished(laid, sections).orElse(base.path()).bounds();
     double length = base.path().bounds().width();
     double width = base.path().bounds().height();
     boolean opening = pad.base().size() == SizeMeaning.OPENING;
@@ -224,7 +229,7 @@ final class PadBuild {
         finished.height(),
         sections.usual().top() + made.coverThickness,
         gap,
-        RunRules.ends(pad, turnUnder));
+        RunRules.ends(pad, base.names(), turnUnder));
   }
 
   private Section section(Stack stack, double turnUnder) {
@@ -238,16 +243,20 @@ final class PadBuild {
   }
 
   /** A foam layer as cut: its edge as far beyond the base's as it is to stand along each side. */
-  private Optional<Path> foamCut(Outlines.Named base, int layer, double usual) {
+  private Optional<Path> foamCut(Laid laid, int layer, double usual) {
     return stacks.alike()
-        ? Offset.by(base.path(), usual)
-        : Offset.by(base.path(), stacks.each(base, s -> s.cutOverhang(layer)));
+        ? Offset.by(laid.outline().path(), usual)
+        : moved(laid, s -> s.cutOverhang(layer));
   }
 
-  private Optional<Path> finished(Outlines.Named base, EdgeSections sections) {
+  private Optional<Path> finished(Laid laid, EdgeSections sections) {
     return stacks.alike()
-        ? Offset.by(base.path(), sections.greatestX() + made.coverThickness)
-        : Offset.by(base.path(), stacks.each(base, s -> s.greatestX() + made.coverThickness));
+        ? Offset.by(laid.outline().path(), sections.greatestX() + made.coverThickness)
+        : moved(laid, s -> s.greatestX() + made.coverThickness);
+  }
+
+  private static Optional<Path> moved(Laid laid, ToDoubleFunction<Stack> distance) {
+    return Offset.by(laid.outline().path(), laid.each(true, distance), laid.each(false, distance));
   }
 
   PadShape shape() {

@@ -183,9 +183,8 @@ final class PieceMaker {
         ? Offset.by(shape.outline(), over.applyAsDouble(sections.usual()))
         : Offset.by(
             shape.outline(),
-            shape.sideNames().stream()
-                .mapToDouble(side -> over.applyAsDouble(sections.of(side)))
-                .toArray());
+            sections.each(shape.sideNames(), true, over),
+            sections.each(shape.sideNames(), false, over));
   }
 
   private PatternPiece gusset(int i) {

@@ -28,9 +28,10 @@ final class RunRules {
   /**
    * Where the covering ends along each side.
    *
+   * @param names of the outline's stretches; a passage ends as its side does
    * @param turnUnder of the sides that no run names
    */
-  static EdgeEnds ends(WrappedPad pad, double turnUnder) {
+  static EdgeEnds ends(WrappedPad pad, List<String> names, double turnUnder) {
     Map<String, EdgeEnd> special = new HashMap<>();
     for (Run run : pad.runs()) {
       EdgeEnd end = null;
@@ -43,6 +44,12 @@ final class RunRules {
         if (end != null) {
           special.put(side, end);
         }
+      }
+    }
+    for (String name : names) {
+      EdgeEnd end = special.get(Outlines.sideOf(name));
+      if (end != null) {
+        special.put(name, end);
       }
     }
     return new EdgeEnds(new EdgeEnd(Kind.TURNED, turnUnder), special);
@@ -58,57 +65,8 @@ final class RunRules {
         turnUnder(findings, sides, run.turnUnder().getAsDouble(), spec, shape);
       }
     }
-    sections(findings, shape);
+    findings.addAll(SectionRules.of(pad, spec, shape));
     return findings;
-  }
-
-  /** What becomes of the edge where one section passes into another. */
-  private static void sections(List<Finding> findings, PadShape shape) {
-    Outlines.Named outline = new Outlines.Named(shape.outline(), shape.sideNames());
-    for (RunStacks.Change change : RunStacks.changes(outline, shape.sections())) {
-      double before = shape.sections().path(change.before()).developed();
-      double after = shape.sections().path(change.after()).developed();
-      String where = FindingRules.capital(change.before()) + " to " + change.after();
-      if (change.sharp()) {
-        findings.add(
-            Finding.of(
-                "run-section",
-                NOTE,
-                FindingRules.text(
-                    "%s: the edge changes its shape or overhang at the corner; both edges run on to"
-                        + " the arris between them and are mitred there, and the cover's sides are"
-                        + " %.1f and %.1f.",
-                    where, before, after),
-                before,
-                after,
-                "mm",
-                OWN,
-                "Shape the foam right up to the corner from both sides, then pull the covering"));
-      } else {
-        findings.add(notWorkedOut(where, change.hollow()));
-      }
-    }
-  }
-
-  private static Finding notWorkedOut(String where, boolean hollow) {
-    String remedy = "Let the run end at a sharp corner that points outwards";
-    return hollow
-        ? Finding.plain(
-            "run-section-hollow",
-            STOP,
-            where
-                + ": the edge changes its shape or overhang at a hollow corner, and a gusset between"
-                + " two sections is not worked out.",
-            OWN,
-            remedy)
-        : Finding.plain(
-            "run-section-smooth",
-            STOP,
-            where
-                + ": the edge changes its shape or overhang where there is no corner, and a passage"
-                + " from one to the other is not worked out.",
-            OWN,
-            remedy);
   }
 
   private static Finding open(String sides, Open open) {

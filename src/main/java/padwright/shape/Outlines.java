@@ -25,6 +25,8 @@ public final class Outlines {
 
   private static final String SIDE = "side ";
 
+  private static final String PASSAGE = " passage";
+
   /** A corner of a smaller radius is sharp, mm: less than a knife's edge. */
   private static final double SHARP = 0.01;
 
@@ -114,12 +116,25 @@ public final class Outlines {
 
   /** The number in a name such as "side 3" of a free outline; 0 where the name has none. */
   private static int number(String name) {
-    return name.startsWith(SIDE) ? Integer.parseInt(name.substring(SIDE.length())) : 0;
+    return name.startsWith(SIDE) ? Integer.parseInt(sideOf(name).substring(SIDE.length())) : 0;
+  }
+
+  /** The name of a passage along a side: the first of it, or one at its far end as well. */
+  public static String passage(String side, boolean second) {
+    return side + PASSAGE + (second ? " 2" : "");
+  }
+
+  /** The side that a stretch of the outline belongs to: its own name, but of a passage. */
+  public static String sideOf(String name) {
+    int at = name.indexOf(PASSAGE);
+    return at < 0 ? name : name.substring(0, at);
   }
 
   /** Which of the four sides a segment is: by its name, else by which way it faces. */
   public static String facing(String name, Segment segment) {
-    return SIDES.contains(name) ? name : facing(segment.directionAt(0.5).right().angle());
+    return SIDES.contains(sideOf(name))
+        ? sideOf(name)
+        : facing(segment.directionAt(0.5).right().angle());
   }
 
   /** The one of the four sides that an outward normal points to. */

@@ -2,6 +2,7 @@ package padwright.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padwright.design.EdgeShape;
 import padwright.geometry.DiscHull.Disc;
 import padwright.geometry.Vec2;
@@ -16,6 +17,7 @@ import padwright.geometry.Vec2;
  * @param edge shape of the foam's top edge
  * @param wadding compressed thickness, 0 without
  * @param waddingOverSides whether it goes down the sides to the back of the board
+ * @param turning on the way from this edge shape to another; empty but within a passage
  */
 public record Stack(
     double board,
@@ -23,13 +25,35 @@ public record Stack(
     List<Layer> layers,
     EdgeShape edge,
     double wadding,
-    boolean waddingOverSides) {
+    boolean waddingOverSides,
+    Optional<Turning> turning) {
   /** Points on a shaped edge for each layer: 48 keep within 0.03 mm of a 50 mm arc. */
   private static final int EDGE_SAMPLES = 48;
+
+  /** The same between two shapes, where neighbouring stretches differ by more. */
+  private static final int TURNING_SAMPLES = 24;
 
   public Stack {
     layers = List.copyOf(layers);
   }
+
+  public Stack(
+      double board,
+      double backArris,
+      List<Layer> layers,
+      EdgeShape edge,
+      double wadding,
+      boolean waddingOverSides) {
+    this(board, backArris, layers, edge, wadding, waddingOverSides, Optional.empty());
+  }
+
+  /**
+   * An edge between two shapes.
+   *
+   * @param into the other shape
+   * @param share how far on the way to it, 0 to 1
+   */
+  public record Turning(EdgeShape into, double share) {}
 
   /**
    * A foam layer: its thickness, and its edge beyond the base outline. A crown is set in, and the
@@ -88,6 +112,26 @@ public record Stack(
     return new Stack(board, backArris, moved, edge, wadding, waddingOverSides);
   }
 
+  /**
+   * The layers part of the way to others of the same heights: at every height the edge stands in a
+   * straight line between where the two stand.
+   *
+   * @param share 0 for these, 1 for the others
+   */
+  public Stack towards(Stack other, double share) {
+    List<Layer> between = new ArrayList<>();
+    for (int i = 0; i < layers.size(); i++) {
+      Layer a = layers.get(i);
+      Layer b = other.layers.get(i);
+      between.add(
+          new Layer(
+              a.thickness(), a.overhang() + (b.overhang() - a.overhang()) * share, a.crown()));
+    }
+    Optional<Turning> turning =
+        edge.equals(other.edge) ? Optional.empty() : Optional.of(new Turning(other.edge, share));
+    return new Stack(board, backArris, between, edge, wadding, waddingOverSides, turning);
+  }
+
   public double foamHeight() {
     double height = 0;
     for (Layer layer : layers) {
@@ -142,17 +186,31 @@ public record Stack(
 
   /** The furthest out that foam may reach at a height, as the edge shape cuts it. */
   double edgeLimit(double height) {
+    double own = edgeLimit(edge, height);
+    if (turning.isEmpty()) {
+      return own;
+    }
+    double other = edgeLimit(turning.get().into(), height);
+    if (Double.isInfinite(own) && Double.isInfinite(other)) {
+      return own;
+    }
+    double o = topOverhang();
+    double share = turning.get().share();
+    return Math.min(o, own) * (1 - share) + Math.min(o, other) * share;
+  }
+
+  private double edgeLimit(EdgeShape shape, double height) {
     double o = topOverhang();
     double below = edgeTop() - height;
-    if (edge instanceof EdgeShape.Round round && below < round.radius()) {
+    if (shape instanceof EdgeShape.Round round && below < round.radius()) {
       double r = round.radius();
       double up = r - below;
       return o - r + Math.sqrt(Math.max(0, r * r - up * up));
     }
-    if (edge instanceof EdgeShape.Bevel bevel && below < bevel.size()) {
+    if (shape instanceof EdgeShape.Bevel bevel && below < bevel.size()) {
       return o - (bevel.size() - below);
     }
-    if (edge instanceof EdgeShape.FullRound) {
+    if (shape instanceof EdgeShape.FullRound) {
       double r = edgeHeight() / 2;
       double up = Math.abs(r - below);
       return o - r + Math.sqrt(Math.max(0, r * r - up * up));
@@ -181,7 +239,7 @@ public record Stack(
     for (Disc bend : crowned() ? bends(layers.size() - 1) : List.<Disc>of()) {
       discs.add(new Disc(bend.centre(), bend.radius() + wadding));
     }
-    if (lowerLayersCarryTheEdge()) {
+    if (turning.isEmpty() && lowerLayersCarryTheEdge()) {
       wholeEdge(discs);
     } else {
       sampledEdge(discs);
@@ -221,12 +279,11 @@ public record Stack(
   private void sampledEdge(List<Disc> discs) {
     double z = board;
     for (Layer layer : edgeLayers()) {
-      for (int k = 0; k <= EDGE_SAMPLES; k++) {
-        double height = z + layer.thickness() * k / EDGE_SAMPLES;
-        double limit = edgeLimit(height);
-        if (Double.isFinite(limit)) {
-          addShapedCorner(discs, new Vec2(Math.min(layer.overhang(), limit), height), 0);
-        }
+      int samples = turning.isEmpty() ? EDGE_SAMPLES : TURNING_SAMPLES;
+      for (int k = 0; k <= samples; k++) {
+        double height = z + layer.thickness() * k / samples;
+        double x = Math.min(layer.overhang(), edgeLimit(height));
+        addShapedCorner(discs, new Vec2(x, height), 0);
       }
       z += layer.thickness();
     }

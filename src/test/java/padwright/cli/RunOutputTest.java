@@ -49,4 +49,29 @@ class RunOutputTest {
     assertThat(own.get("startX").asDouble()).isEqualTo(-6);
     assertThat(part.get("parts").get(0).get("section").get("startX").asDouble()).isZero();
   }
+
+  /** The back's rounding passes into the right side at that side's end: drawn once, as the back. */
+  @Test
+  void aPassageIsWrittenWithBothItsSectionsAndNotDrawnAsASideOfItsOwn() throws IOException {
+    String text =
+        Files.readString(Path.of(job()))
+            .replace("\"sides\": [\"front\"]", "\"sides\": [\"back\"], \"passage\": 20")
+            .replaceFirst(
+                "\"rectangle\": \\{[^}]*}",
+                "\"rectangle\": { \"length\": 400, \"width\": 300, \"radius\": 60 }");
+    Path out = folder.resolve("out");
+    assertThat(Cli.run("draft", Cli.write(Path.of(job()), text), "--out", out.toString()).status())
+        .isZero();
+
+    assertThat(out.resolve("nose/section-back.svg")).exists();
+    assertThat(out.resolve("nose/section-right-passage.svg")).doesNotExist();
+    JsonNode part =
+        new ObjectMapper().readTree(out.resolve("pieces.json").toFile()).get("parts").get(0);
+    JsonNode right = part.get("passages").get("right passage");
+    assertThat(right.get("length").asDouble()).isEqualTo(20);
+    assertThat(right.get("start").get("startX").asDouble()).isZero();
+    assertThat(right.get("end").get("startX").asDouble()).isEqualTo(-6);
+    assertThat(part.get("sectionBySide").has("back")).isTrue();
+    assertThat(part.get("sectionBySide").has("right passage")).isFalse();
+  }
 }

@@ -135,6 +135,7 @@ class JobRefusalTest {
       "corners": "auto",|"runs": [{ "sides": ["left", "left"], "open": "bare" }],|22|$.parts[0].runs[0].sides[1]|"left" is in a run already|once
       "corners": "auto",|"runs": [{ "sides": ["left"], "open": "bare" }, { "sides": ["left"], "edge": "square" }],|22|$.parts[0].runs[1].sides[0]|"left" is in a run already, in line 22|once
       "corners": "auto",|"runs": [{ "sides": ["left"], "open": "bare", "turnUnder": 20 }],|22|$.parts[0].runs[0].turnUnder|an open run has no turn-under|Leave out
+      "corners": "auto",|"runs": [{ "sides": ["left"], "turnUnder": 20, "passage": 60 }],|22|$.parts[0].runs[0].passage|neither of its own|Give "edge"
       "corners": "auto",|"runs": [{ "sides": ["left"], "open": "free" }],|22|$.parts[0].runs[0].open|"free" is not known|bare
       "corners": "auto",|"runs": [{ "sides": ["left"], "edge": { "round": 25 } }],|22|$.parts[0].runs[0].edge.round|more than the foam|thicker
       "corners": "auto",|"runs": [{ "sides": ["left"], "overhang": -30 }],|22|$.parts[0].runs[0].overhang|-30 is too small|-29.5 mm

@@ -142,7 +142,8 @@ final class RandomJobs {
             Optional.of(edge()),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
-            Optional.empty());
+            Optional.empty(),
+            optional(() -> length(10, 90)));
     return maybe() ? List.of(first) : List.of(first, second);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import padwright.cover.CornerPlan;
 import padwright.cover.Gusset;
 import padwright.design.EdgeShape;
@@ -17,6 +18,7 @@ import padwright.measure.Rounding;
 import padwright.pattern.Figures;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternPiece.Kind;
+import padwright.shape.Passage;
 
 /**
  * The steps of building one part, in order, one or two sentences each. Common practice of the
@@ -89,6 +91,7 @@ final class OrderOfWork {
               + " as the template, draw round it and cut "
               + beside(layer.cutOverhang())
               + along(run -> ownOverhang(run, layer), mm -> beside(layer, mm))
+              + passages(p -> !layer.crown() && p.start().topOverhang() != p.end().topOverhang())
               + ", blade upright.");
     }
     if (!layers.isEmpty()) {
@@ -108,7 +111,8 @@ final class OrderOfWork {
     }
     String shapes = along(Run::edge, OrderOfWork::shaped);
     if (!shapes.isEmpty() || !(spec.edge() instanceof EdgeShape.Square)) {
-      steps.add("Shape the foam's edge: " + shaped(spec.edge()) + shapes + ".");
+      String between = passages(p -> !p.start().edge().equals(p.end().edge()));
+      steps.add("Shape the foam's edge: " + shaped(spec.edge()) + shapes + between + ".");
     }
     if (spec.wadding().isPresent()) {
       steps.add(
@@ -166,6 +170,20 @@ final class OrderOfWork {
                       .append(words.apply(v)));
     }
     return said.toString();
+  }
+
+  /** Where the edge passes from the one into the other, and over what length. */
+  private String passages(Predicate<Passage> which) {
+    List<String> stretches = new ArrayList<>();
+    for (String side : part.shape().sideNames()) {
+      Passage passage = part.shape().sections().passages().get(side);
+      if (passage != null && which.test(passage)) {
+        stretches.add("the " + side + " (" + Sizes.mm(passage.length()) + " mm)");
+      }
+    }
+    return stretches.isEmpty()
+        ? ""
+        : "; along " + String.join(" and ", stretches) + " straight from the one to the other";
   }
 
   private void cover() {

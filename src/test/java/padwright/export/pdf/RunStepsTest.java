@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import padwright.design.EdgeShape;
 import padwright.design.WrappedPad.FoamLayer;
+import padwright.design.WrappedPad.Run;
 import padwright.pattern.Pads;
 
 /** The order of work names what a side does by itself. */
@@ -24,6 +25,29 @@ class RunStepsTest {
         .anyMatch(s -> s.contains("cut on the line; along front 8 mm outside the line"))
         .anyMatch(
             s -> s.contains("leave it square; along front round its top edge to radius 18 mm"));
+  }
+
+  @Test
+  void aPassageIsCutAndShapedStraightFromTheOneToTheOther() {
+    Pads pads = new Pads();
+    pads.outline = Pads.rectangle(400, 300, 30, 30, 30, 30);
+    pads.runs =
+        List.of(
+            new Run(
+                List.of("front"),
+                Optional.of(new EdgeShape.Round(18)),
+                OptionalDouble.empty(),
+                OptionalDouble.of(8),
+                Optional.empty(),
+                OptionalDouble.of(80)));
+    String both =
+        "; along the right passage (80 mm) and the left passage (80 mm) straight from the one to the"
+            + " other";
+    assertThat(OrderOfWork.steps(pads.run()))
+        .anyMatch(s -> s.startsWith("Lay the base on the foam") && s.contains(both))
+        .anyMatch(s -> s.startsWith("Shape the foam's edge") && s.contains(both));
+    pads.runs = List.of();
+    assertThat(OrderOfWork.steps(pads.run())).noneMatch(s -> s.contains("passage"));
   }
 
   /** A run's overhang leaves the crown where it is, and what lies over it has its pattern. */

@@ -29,8 +29,12 @@ import padwright.pattern.Figures;
 import padwright.pattern.Figures.Box;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternSet;
+import padwright.shape.Outlines;
+import padwright.shape.PadShape;
+import padwright.shape.SectionBuilder;
+import padwright.shape.Stack;
 
-/** A forearm rest written out by hand, so that these tests need no engine. */
+/** A forearm rest written out by hand but for its section, so that these tests need no engine. */
 final class SampleParts {
   private static final Sourced HAND = new Sourced("made up for a test", Status.OWN);
 
@@ -56,7 +60,7 @@ final class SampleParts {
     return new PartResult(
         asked(),
         spec(assumptions),
-        null,
+        shape(),
         new CoverPlan(
             Samples.rectangle(715, 175),
             Samples.rectangle(745, 205),
@@ -78,6 +82,24 @@ final class SampleParts {
         SamplePieces.pieces(),
         findings(findings),
         Optional.empty());
+  }
+
+  private static PadShape shape() {
+    Stack layers =
+        new Stack(12, 0, List.of(new Stack.Layer(24, 0)), new EdgeShape.Round(6), 0, false);
+    Outlines.Named base =
+        Outlines.of(new OutlineShape.Rectangle(600, 60, List.of(0.0, 0.0, 0.0, 0.0)));
+    return new PadShape(
+        base.path(),
+        base.names(),
+        SectionBuilder.build(layers, List.of("foam"), "board", "", 1, 20),
+        600,
+        60,
+        List.of(base.path()),
+        602,
+        62,
+        37,
+        List.of());
   }
 
   private static WrappedPad asked() {
