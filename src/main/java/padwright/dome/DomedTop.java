@@ -58,9 +58,11 @@ final class DomedTop {
     }
     int n = shape.outline().segments().size();
     FaceProfile[] profiles = new FaceProfile[n];
+    List<Double> heights = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       TautPath taut = shape.sections().path(shape.sideNames().get(i));
-      profiles[i] = FaceProfile.of(taut);
+      profiles[i] = FaceProfile.of(taut).levelWith(heights);
+      profiles[i].rows().forEach(row -> heights.add(row.height()));
       for (int k = 0; k < i; k++) {
         if (profiles[k].equals(profiles[i])) {
           profiles[i] = profiles[k];

@@ -31,6 +31,12 @@ record FaceProfile(List<Row> rows, double surplus) {
   /** Heights this near, mm, are one; arithmetic only. */
   static final double LEVEL = 1e-9;
 
+  /**
+   * Rows of two sides that differ less in height, mm, are made level: foam is cut far less true,
+   * and triangles between them would be slivers.
+   */
+  private static final double NEARLY_LEVEL = 0.05;
+
   FaceProfile {
     rows = List.copyOf(rows);
   }
@@ -82,6 +88,30 @@ record FaceProfile(List<Row> rows, double surplus) {
     if (rows.isEmpty() || at.x() > rows.get(rows.size() - 1).out() + CLOSEST) {
       rows.add(new Row(at.x(), at.y()));
     }
+  }
+
+  /** The same with rows raised or lowered to heights of other sides that are nearly theirs. */
+  FaceProfile levelWith(List<Double> heights) {
+    List<Row> level = new ArrayList<>();
+    for (int r = 0; r < rows.size(); r++) {
+      Row row = rows.get(r);
+      double above = r == 0 ? Double.POSITIVE_INFINITY : rows.get(r - 1).height() - row.height();
+      double below =
+          r + 1 == rows.size()
+              ? Double.POSITIVE_INFINITY
+              : row.height() - rows.get(r + 1).height();
+      double moved = row.height();
+      // Two rows of one side are never moved past each other.
+      double least = Math.min(NEARLY_LEVEL, Math.min(above, below) / 2);
+      for (double height : heights) {
+        if (Math.abs(height - row.height()) < least) {
+          least = Math.abs(height - row.height());
+          moved = height;
+        }
+      }
+      level.add(new Row(row.out(), moved));
+    }
+    return new FaceProfile(level, surplus);
   }
 
   Row edge() {

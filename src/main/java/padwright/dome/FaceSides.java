@@ -141,15 +141,21 @@ final class FaceSides {
     return joint == i ? past <= SAME : past >= -SAME;
   }
 
-  /** The place so far out of two sides, near another; mitred at their hollow corner. */
+  /**
+   * The place so far out of two sides, near another. Where an outline that is not convex opens at
+   * their corner, both run on along their tangents there ({@link padwright.geometry.OffsetCurve}).
+   */
   Optional<Vec2> meet(int a, int b, double outA, double outB, Vec2 near) {
-    boolean hollow = b == next(a) && turns[a] < 0;
+    boolean mitred =
+        !convex
+            && b == next(a)
+            && (turns[a] < 0 ? outA <= 0 && outB <= 0 : outA >= 0 && outB >= 0);
     Vec2 p = near;
     for (int step = 0; step < STEPS; step++) {
-      Vec2 u = hollow ? sides[a].along1.right() : sides[a].outwards(p);
-      Vec2 v = hollow ? sides[b].along0.right() : sides[b].outwards(p);
-      double lacksA = outA - (hollow ? sides[a].out1(p) : sides[a].whole(p));
-      double lacksB = outB - (hollow ? sides[b].out0(p) : sides[b].whole(p));
+      Vec2 u = mitred ? sides[a].along1.right() : sides[a].outwards(p);
+      Vec2 v = mitred ? sides[b].along0.right() : sides[b].outwards(p);
+      double lacksA = outA - (mitred ? sides[a].out1(p) : sides[a].whole(p));
+      double lacksB = outB - (mitred ? sides[b].out0(p) : sides[b].whole(p));
       double cross = u.cross(v);
       if (Math.abs(cross) < ALONGSIDE) {
         return Optional.empty();

@@ -114,7 +114,7 @@ final class HipTracer {
       boolean found = false;
       for (int[] pair : pairs) {
         Optional<Vec2> q = meet(pair[0], pair[1], level, p);
-        if (!found && q.isPresent() && on(q.get(), level)) {
+        if (!found && q.isPresent() && (outside(pair[0], pair[1], level) || on(q.get(), level))) {
           found = true;
           a = pair[0];
           b = pair[1];
@@ -130,6 +130,11 @@ final class HipTracer {
 
   private Optional<Vec2> meet(int a, int b, Level level, Vec2 near) {
     return a == b ? Optional.empty() : sides.meet(a, b, level.outs()[a], level.outs()[b], near);
+  }
+
+  /** Whether a corner of a convex outline has only been moved outwards: nothing comes between. */
+  private boolean outside(int a, int b, Level level) {
+    return sides.convex() && b == sides.next(a) && Math.min(level.outs()[a], level.outs()[b]) >= 0;
   }
 
   private boolean on(Vec2 p, Level level) {
