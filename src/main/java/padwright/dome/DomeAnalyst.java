@@ -38,6 +38,10 @@ public final class DomeAnalyst {
    */
   static Optional<DomeReport> of(
       PadShape shape, PadSpec spec, List<CornerPlan> corners, double finer) {
+    if (shape.sections().special().isEmpty()
+        && FaceProfile.of(shape.section().taut()).surplus() < SURPLUS) {
+      return Optional.empty();
+    }
     DomedTop top = DomedTop.of(shape);
     if (top.surplus() < SURPLUS) {
       return Optional.empty();
@@ -53,9 +57,10 @@ public final class DomeAnalyst {
       PadShape shape, PadSpec spec, List<CornerPlan> corners, DomedTop top, double finer) {
     top.check();
     Path edge = top.edge();
+    FaceCheck.rows(top);
     List<HipTracer.Line> lines = new HipTracer(top).lines();
     TriangleMesh mesh = DomeMesh.of(top, edge, lines, DomeMesh.size(edge.area()) / finer);
-    FaceCheck.check(top, mesh);
+    FaceCheck.mesh(top, mesh);
     Flattening flat = Flattener.flatten(mesh);
     if (flat.refusal().isPresent()) {
       return DomeReport.refused(top.surplus(), flat.refusal().get());

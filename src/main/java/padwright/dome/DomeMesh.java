@@ -41,13 +41,15 @@ final class DomeMesh {
   private final DomedTop top;
   private final List<HipTracer.Line> lines;
   private final double size;
+  private final Path edge;
   private final List<List<Vec2>> kept = new ArrayList<>();
 
   /** Places on the face's edge from which a hip or a row runs in. */
   private final List<Vec2> onEdge = new ArrayList<>();
 
-  private DomeMesh(DomedTop top, List<HipTracer.Line> lines, double size) {
+  private DomeMesh(DomedTop top, Path edge, List<HipTracer.Line> lines, double size) {
     this.top = top;
+    this.edge = edge;
     this.lines = lines;
     this.size = size;
   }
@@ -60,14 +62,13 @@ final class DomeMesh {
   }
 
   static TriangleMesh of(DomedTop top, Path edge, List<HipTracer.Line> lines, double size) {
-    DomeMesh mesh = new DomeMesh(top, lines, size);
+    DomeMesh mesh = new DomeMesh(top, edge, lines, size);
     lines.forEach(mesh::keep);
     List<Level> levels = top.levels();
     for (int k = 0; k + 1 < levels.size(); k++) {
       mesh.row(k);
     }
-    return SurfaceMesher.mesh(
-        mesh.withPlaces(edge.flattened(CHORD_ERROR)), size, top::height, mesh.kept);
+    return SurfaceMesher.mesh(mesh.withPlaces(), size, top::height, mesh.kept);
   }
 
   /** The points of a hip. */
@@ -85,8 +86,8 @@ final class DomeMesh {
     }
     points.add(line.points().get(line.points().size() - 1));
     kept.add(points);
-    if (!top.alike()) {
-      onEdge.add(line.points().get(0));
+    if (!line.curve()) {
+      points.set(0, onEdge(points.get(0)));
     }
   }
 
@@ -118,11 +119,27 @@ final class DomeMesh {
     if (points.isEmpty()) {
       return;
     }
+    points.set(0, onEdge(points.get(0)));
+    int last = points.size() - 1;
+    points.set(last, onEdge(points.get(last)));
     kept.add(points);
-    if (!top.alike()) {
-      onEdge.add(points.get(0));
-      onEdge.add(points.get(points.size() - 1));
+  }
+
+  /**
+   * An end of a line: the joint of the edge that it is, or a place where it may run in. Over an
+   * even convex top all lines begin at the edge's joints.
+   */
+  private Vec2 onEdge(Vec2 p) {
+    if (top.alike() && top.sides().convex()) {
+      return p;
     }
+    for (Segment s : edge.segments()) {
+      if (s.start().distance(p) <= DomedTop.JOINED) {
+        return s.start();
+      }
+    }
+    onEdge.add(p);
+    return p;
   }
 
   /** How far apart points of a row are, as its neighbours in plan ask for. */
@@ -159,21 +176,30 @@ final class DomeMesh {
     return p;
   }
 
-  /** An outline with the places on it from which lines run in as corners. */
-  private List<Vec2> withPlaces(List<Vec2> outline) {
-    List<Vec2> corners = new ArrayList<>(outline);
+  /** The face's edge as a polygon, with a corner wherever a line runs in. */
+  private List<Vec2> withPlaces() {
+    List<Segment> pieces = new ArrayList<>(edge.segments());
     for (Vec2 p : onEdge) {
-      for (int i = 0; i < corners.size(); i++) {
-        Vec2 a = corners.get(i);
-        Vec2 b = corners.get((i + 1) % corners.size());
-        boolean new0 = p.distance(a) > DomedTop.JOINED && p.distance(b) > DomedTop.JOINED;
-        if (new0 && Segment.line(a, b).distanceTo(p) <= DomedTop.JOINED) {
-          corners.add(i + 1, p);
+      for (int i = 0; i < pieces.size(); i++) {
+        Segment s = pieces.get(i);
+        if (s.distanceTo(p) <= DomedTop.JOINED) {
+          if (Math.min(p.distance(s.start()), p.distance(s.end())) > DomedTop.JOINED) {
+            double first = s.isArc() ? share(s, p) : 0;
+            pieces.set(i, new Segment(s.start(), p, Math.tan(s.sweep() * first / 4)));
+            pieces.add(i + 1, new Segment(p, s.end(), Math.tan(s.sweep() * (1 - first) / 4)));
+          }
           break;
         }
       }
     }
-    return corners;
+    return new Path(pieces, true).flattened(CHORD_ERROR);
+  }
+
+  /** How far along an arc a place on it is, as a part of the whole. */
+  private static double share(Segment arc, Vec2 p) {
+    Vec2 middle = arc.pointAt(0.5).minus(arc.centre());
+    Vec2 v = p.minus(arc.centre());
+    return 0.5 + Math.atan2(middle.cross(v), middle.dot(v)) / arc.sweep();
   }
 
   private static int parts(double length, double apart, int multiple) {

@@ -32,13 +32,18 @@ final class DomedTop {
   private final Path outline;
   private final FaceProfile[] profiles;
   private final boolean alike;
+
+  /** A side along which the section changes; blank where there is none. */
+  private final String passage;
+
   private final List<Level> levels;
 
   /** So far out of every side the face comes down to one height. */
   record Level(double height, double[] outs) {}
 
-  private DomedTop(Path outline, FaceProfile[] profiles) {
+  private DomedTop(Path outline, FaceProfile[] profiles, String passage) {
     this.outline = outline;
+    this.passage = passage;
     this.profiles = profiles;
     sides = new FaceSides(outline);
     alike = Arrays.stream(profiles).allMatch(p -> p == profiles[0]);
@@ -49,7 +54,7 @@ final class DomedTop {
   static DomedTop of(Path outline, TautPath taut) {
     FaceProfile[] profiles = new FaceProfile[outline.segments().size()];
     Arrays.fill(profiles, FaceProfile.of(taut));
-    return new DomedTop(outline, profiles);
+    return new DomedTop(outline, profiles, "");
   }
 
   static DomedTop of(PadShape shape) {
@@ -69,7 +74,12 @@ final class DomedTop {
         }
       }
     }
-    return new DomedTop(shape.outline(), profiles);
+    String passage =
+        shape.sideNames().stream()
+            .filter(shape.sections().passages()::containsKey)
+            .findFirst()
+            .orElse("");
+    return new DomedTop(shape.outline(), profiles, passage);
   }
 
   private List<Level> even() {
@@ -131,9 +141,13 @@ final class DomedTop {
 
   /**
    * Surplus on the face for each radian that the outline turns, s - x(s), where it has most: at a
-   * corner between two sections that of the one with less.
+   * corner between two sections that of the one with less. With a passage it is the most of any
+   * side: a passage twists where the outline does not turn.
    */
   double surplus() {
+    if (!passage.isEmpty()) {
+      return Arrays.stream(profiles).mapToDouble(FaceProfile::surplus).max().orElseThrow();
+    }
     double most = alike ? profiles[0].surplus() : 0;
     for (int i = 0; i < profiles.length && !alike; i++) {
       double least = Math.min(profiles[i].surplus(), profiles[sides.next(i)].surplus());
@@ -159,6 +173,10 @@ final class DomedTop {
     if (sides.convex()) {
       return Offset.by(outline, outs);
     }
+    Optional<Path> joined = alike ? Optional.empty() : FaceRow.of(sides, outs);
+    if (joined.isPresent()) {
+      return joined;
+    }
     double[] outwards = Arrays.stream(outs).map(d -> Math.max(0, d)).toArray();
     double[] inwards = Arrays.stream(outs).map(d -> Math.min(0, d)).toArray();
     if (Arrays.stream(inwards).allMatch(d -> d == 0)) {
@@ -176,8 +194,12 @@ final class DomedTop {
     return Optional.of(one(larger, left));
   }
 
-  private static Path one(Path outline, double[] distances) {
+  private Path one(Path outline, double[] distances) {
     List<Path> loops = OffsetCurve.loops(outline, distances);
+    if (loops.isEmpty() && !alike) {
+      throw new MeshRefused(
+          "at one height the edges of sides that differ do not meet", "let them differ less");
+    }
     if (loops.size() != 1) {
       throw parted(loops.size());
     }
@@ -247,8 +269,17 @@ final class DomedTop {
     return least;
   }
 
-  /** Why sides of unlike sections cannot be worked out: one passes into another on the way. */
+  /**
+   * Sides of unlike sections can be worked out where they meet at corners.
+   *
+   * @throws MeshRefused where one section passes into another, or changes elsewhere
+   */
   void check() {
+    if (!passage.isEmpty()) {
+      throw new MeshRefused(
+          "along " + passage + " the edge passes into another, and a dome there is not worked out",
+          "give all sides one edge, or let the run end at a corner that points outwards");
+    }
     for (int i = 0; i < profiles.length; i++) {
       if (profiles[i] != profiles[sides.next(i)] && sides.turnAfter(i) <= Outlines.CORNER) {
         Segment side = sides.segment(i);

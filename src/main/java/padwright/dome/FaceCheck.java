@@ -22,15 +22,24 @@ final class FaceCheck {
   /**
    * Passes over convex outlines, where the distance has no such choice.
    *
-   * @throws MeshRefused where a row is not level, the face has a step, or its slopes meet below its
-   *     level middle
+   * @throws MeshRefused where a row is not level
    */
-  static void check(DomedTop top, TriangleMesh mesh) {
+  static void rows(DomedTop top) {
+    if (!top.sides().convex()) {
+      for (DomedTop.Level level : top.levels()) {
+        top.at(level).ifPresent(path -> row(top, level, path));
+      }
+    }
+  }
+
+  /**
+   * Passes over convex outlines as well.
+   *
+   * @throws MeshRefused where the face has a step, or its slopes meet below its level middle
+   */
+  static void mesh(DomedTop top, TriangleMesh mesh) {
     if (top.sides().convex()) {
       return;
-    }
-    for (DomedTop.Level level : top.levels()) {
-      top.at(level).ifPresent(path -> row(top, level, path));
     }
     double steepest = 0;
     double middle = Double.NEGATIVE_INFINITY;
@@ -77,8 +86,8 @@ final class FaceCheck {
     return new MeshRefused(
         String.format(
             Locale.ROOT,
-            "near (%.0f, %.0f) the ways in from hollow corners cross, and the height there is not"
-                + " known",
+            "near (%.0f, %.0f) ways in from hollow corners cross or a corner is too sharp, and the"
+                + " height there is not known",
             at.x(),
             at.y()),
         "pin the covering over the foam");

@@ -97,9 +97,7 @@ record FaceProfile(List<Row> rows, double surplus) {
       Row row = rows.get(r);
       double above = r == 0 ? Double.POSITIVE_INFINITY : rows.get(r - 1).height() - row.height();
       double below =
-          r + 1 == rows.size()
-              ? Double.POSITIVE_INFINITY
-              : row.height() - rows.get(r + 1).height();
+          r + 1 == rows.size() ? Double.POSITIVE_INFINITY : row.height() - rows.get(r + 1).height();
       double moved = row.height();
       // Two rows of one side are never moved past each other.
       double least = Math.min(NEARLY_LEVEL, Math.min(above, below) / 2);
@@ -109,7 +107,10 @@ record FaceProfile(List<Row> rows, double surplus) {
           moved = height;
         }
       }
-      level.add(new Row(row.out(), moved));
+      // The edge slides along its ramp, so that the ramps stay in the planes they are in.
+      boolean slides = r > 0 && r + 1 == rows.size();
+      double along = slides ? (row.height() - moved) * (row.out() - rows.get(r - 1).out()) : 0;
+      level.add(new Row(slides ? row.out() + along / above : row.out(), moved));
     }
     return new FaceProfile(level, surplus);
   }

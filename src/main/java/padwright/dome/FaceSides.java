@@ -141,21 +141,24 @@ final class FaceSides {
     return joint == i ? past <= SAME : past >= -SAME;
   }
 
+  /** Square to a side 0, past its start -1, past its end 1. */
+  int place(int i, Vec2 p) {
+    return sides[i].place(p);
+  }
+
   /**
-   * The place so far out of two sides, near another. Where an outline that is not convex opens at
-   * their corner, both run on along their tangents there ({@link padwright.geometry.OffsetCurve}).
+   * The place so far out of two sides, near another. Neighbours run on past their ends along their
+   * tangents there, as {@link padwright.geometry.OffsetCurve} has it; of a convex outline, and of
+   * sides that meet because one between them is used up, along their whole lines and circles.
    */
   Optional<Vec2> meet(int a, int b, double outA, double outB, Vec2 near) {
-    boolean mitred =
-        !convex
-            && b == next(a)
-            && (turns[a] < 0 ? outA <= 0 && outB <= 0 : outA >= 0 && outB >= 0);
+    boolean own = !convex && b == next(a);
     Vec2 p = near;
     for (int step = 0; step < STEPS; step++) {
-      Vec2 u = mitred ? sides[a].along1.right() : sides[a].outwards(p);
-      Vec2 v = mitred ? sides[b].along0.right() : sides[b].outwards(p);
-      double lacksA = outA - (mitred ? sides[a].out1(p) : sides[a].whole(p));
-      double lacksB = outB - (mitred ? sides[b].out0(p) : sides[b].whole(p));
+      Vec2 u = own ? sides[a].ownOutwards(p) : sides[a].outwards(p);
+      Vec2 v = own ? sides[b].ownOutwards(p) : sides[b].outwards(p);
+      double lacksA = outA - (own ? own(a, p) : sides[a].whole(p));
+      double lacksB = outB - (own ? own(b, p) : sides[b].whole(p));
       double cross = u.cross(v);
       if (Math.abs(cross) < ALONGSIDE) {
         return Optional.empty();
@@ -217,7 +220,6 @@ final class FaceSides {
           s.sweep());
     }
 
-    /** Square to it 0, past its start -1, past its end 1. */
     int place(Vec2 p) {
       if (!arc) {
         double along = (p.x() - start.x()) * along0.x() + (p.y() - start.y()) * along0.y();
@@ -250,6 +252,12 @@ final class FaceSides {
     /** Out of its whole line or circle. */
     double whole(Vec2 p) {
       return arc ? outOfArc(p) : out0(p);
+    }
+
+    /** The way out of it; past its ends that of its tangents there. */
+    Vec2 ownOutwards(Vec2 p) {
+      int at = arc ? place(p) : 0;
+      return at == 0 ? outwards(p) : (at < 0 ? along0 : along1).right();
     }
 
     Vec2 outwards(Vec2 p) {

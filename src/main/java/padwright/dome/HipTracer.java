@@ -79,6 +79,9 @@ final class HipTracer {
     List<Vec2> points = new ArrayList<>();
     for (int k = top.levels().size() - 1; k >= 0; k--) {
       Level level = top.levels().get(k);
+      if (level.height() < top.profile(i).edge().height() - FaceProfile.LEVEL) {
+        continue;
+      }
       if (side.bulge() > 0 && level.outs()[i] < -side.radius()) {
         points.add(side.centre());
         follow(points, sides.previous(i), sides.next(i), k, side.centre());

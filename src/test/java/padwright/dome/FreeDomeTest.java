@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
@@ -106,7 +107,7 @@ class FreeDomeTest {
   void sidesWithSectionsOfTheirOwnMeetInTheArrisOfTheirRamps() {
     // The front's foam stands out 20 further, so its ramp is longer and less steep; both fall from
     // the crown's edge 60 in. Four planes and a level middle: flat when cut along the arrises.
-    Pads pads = crowned(Pads.rectangle(420, 360), 60, 50);
+    Pads pads = crowned(Pads.rectangle(420, 360), 60, 35);
     pads.runs = List.of(Pads.run(Optional.empty(), OptionalDouble.of(20), "front"));
     PartResult r = run(pads);
     DomeReport d = report(r, 1);
@@ -114,21 +115,28 @@ class FreeDomeTest {
     assertThat(d.seams()).hasSize(4);
     assertThat(d.leftStretched()).isLessThan(1e-7);
     assertThat(d.leftEased()).isGreaterThan(-1e-7);
-    // Bend of 16.5 about (-60, 82); corner (o, 48) at 0.5, o being 0 or 20: slope m = tan of
-    // asin(16 / hypot(60 + o, 34)) + atan(34 / (60 + o)): tan 0.749688 = 0.931 and, with
-    // hypot(80, 34) = 86.925, tan(0.185122 + 0.401910) = 0.665. Both creases are the corner of the
-    // bend, 16.5 tan(slope / 2) out of -60: 16.5 * 0.393460 = 6.492 and 16.5 * 0.302218 = 4.987.
-    // At equal heights the two ramps stand (6.492 - 4.987) and, going down h, h / 0.931 and
-    // h / 0.665 further: the arris runs askew, nearer to the side whose ramp is steeper.
+    // Bend of 16.5 about (-60, 67), corner (o, 48) at 0.5, o being 0 or 20. The slope is
+    // asin(16 / hypot(60 + o, 19)) + atan(19 / (60 + o)): 0.257046 + 0.306671 = 0.563717, a bend of
+    // 9.3 and so a crease, and 0.195837 + 0.233184 = 0.429021. Going down h, the ramps run out
+    // h / tan(slope): between them the arris is askew, nearer to the side whose ramp is steeper.
     for (DomeReport.Seam s : d.seams()) {
       Vec2 way = s.from().minus(s.to());
-      double steep = Math.abs(way.x());
-      double other = Math.abs(way.y());
+      Vec2 top = s.to();
+      assertThat(Math.abs(top.x())).as(s.corner()).isCloseTo(210 - 60 + crease(0.563717), AS_DRAWN);
       boolean front = s.from().y() < 0;
-      assertThat(other / steep)
+      double slope = front ? 0.429021 : 0.563717;
+      assertThat(Math.abs(top.y())).as(s.corner()).isCloseTo(180 - 60 + crease(slope), AS_DRAWN);
+      assertThat(Math.abs(way.y() / way.x()))
           .as(s.corner())
-          .isCloseTo(front ? Math.tan(0.749688) / Math.tan(0.587032) : 1, within(1e-4));
+          .isCloseTo(Math.tan(0.563717) / Math.tan(slope), within(1e-4));
     }
+  }
+
+  private static final Offset<Double> AS_DRAWN = within(1e-4);
+
+  /** How far out of its start the corner of a bend of 16.5 is. */
+  private static double crease(double slope) {
+    return 16.5 * Math.tan(slope / 2);
   }
 
   @Test
