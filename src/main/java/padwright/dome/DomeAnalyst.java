@@ -34,7 +34,8 @@ public final class DomeAnalyst {
 
   /**
    * The same on a finer mesh. Half the edges change a patch's strain by under a tenth, or by under
-   * half a thousandth of the length.
+   * half a thousandth of the length, on faces of seat size; on large free outlines often by more
+   * (decision 20).
    */
   static Optional<DomeReport> of(
       PadShape shape, PadSpec spec, List<CornerPlan> corners, double finer) {

@@ -103,7 +103,7 @@ class DomeRulesTest {
     hollow.outline = ell();
     Finding f = about(run(hollow)).orElseThrow();
     assertThat(f.rule()).isEqualTo("dome-seams");
-    assertThat(f.remedy()).contains("6 seams");
+    assertThat(f.remedy()).contains("6 seams", "at point 4 the outline is hollow", "let in");
   }
 
   private static Pads passing() {
