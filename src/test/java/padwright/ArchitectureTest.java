@@ -106,6 +106,94 @@ class ArchitectureTest {
         "fastening",
         "pattern",
         "export");
+    may("export.raster", "a picture is made of finished pages, whatever they show", "export.pdf");
+    may(
+        "output",
+        "what is handed out is the same whether a command or the workbench asks for it",
+        "json",
+        "dome",
+        "jobfile",
+        "measure",
+        "material",
+        "design",
+        "cover",
+        "fastening",
+        "pattern",
+        "export",
+        "export.pdf");
+    may(
+        "desk.edit",
+        "a job is changed without working anything out or showing anything",
+        "measure",
+        "json",
+        "geometry",
+        "material",
+        "design",
+        "drawing",
+        "jobfile");
+    may(
+        "desk.solid",
+        "a solid to look at follows from the result alone",
+        "measure",
+        "geometry",
+        "geometry.mesh",
+        "design",
+        "shape",
+        "cover",
+        "dome",
+        "pattern");
+    may(
+        "desk.view",
+        "where a thing lies in a view is worked out without any toolkit",
+        "measure",
+        "geometry",
+        "material",
+        "design",
+        "shape",
+        "cover",
+        "fastening",
+        "pattern",
+        "export",
+        "export.pdf",
+        "export.raster",
+        "output",
+        "desk.edit",
+        "desk.solid");
+    may(
+        "desk.model",
+        "what the workbench knows and does, it knows without a window",
+        "measure",
+        "json",
+        "geometry",
+        "material",
+        "design",
+        "shape",
+        "cover",
+        "fastening",
+        "pattern",
+        "drawing",
+        "jobfile",
+        "export",
+        "export.pdf",
+        "export.raster",
+        "output",
+        "desk.edit",
+        "desk.solid",
+        "desk.view");
+    may(
+        "desk.screen",
+        "the window shows what the models hold, and reckons nothing of its own",
+        "measure",
+        "geometry",
+        "material",
+        "design",
+        "fastening",
+        "pattern",
+        "export",
+        "desk.edit",
+        "desk.solid",
+        "desk.view",
+        "desk.model");
   }
 
   private static void may(String name, String because, String... packages) {
@@ -202,10 +290,22 @@ class ArchitectureTest {
   }
 
   @Test
+  void onlyTheScreenKnowsItsToolkit() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("padwright.desk.screen..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("javafx..", "com.sun..")
+        .because("what the workbench does must be tested without a window")
+        .check(CLASSES);
+  }
+
+  @Test
   void onlyThePdfPackageKnowsThePdfLibrary() {
     noClasses()
         .that()
-        .resideOutsideOfPackage("padwright.export.pdf..")
+        .resideOutsideOfPackages("padwright.export.pdf..", "padwright.export.raster..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.apache.pdfbox..", "java.awt..")

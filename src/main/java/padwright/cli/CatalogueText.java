@@ -13,6 +13,8 @@ import padwright.material.Sourced;
 import padwright.material.Staple;
 import padwright.material.Wadding;
 import padwright.measure.Sentence;
+import padwright.output.Sentences;
+import padwright.output.Table;
 
 /** The catalogue as tables, lengths in mm; every row with where it comes from. */
 final class CatalogueText {

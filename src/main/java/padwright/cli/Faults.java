@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import padwright.output.Sentences;
 
 /** Reports a fault of the program: one sentence for the maker, the details in a file. */
 final class Faults {

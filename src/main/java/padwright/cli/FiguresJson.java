@@ -12,6 +12,8 @@ import padwright.design.Finding;
 import padwright.dome.DomeReport;
 import padwright.fastening.StaplePlan;
 import padwright.fastening.StaplePlan.LegVerdict;
+import padwright.output.FiguresText;
+import padwright.output.Sentences;
 import padwright.pattern.Figures;
 import padwright.pattern.Figures.Box;
 import padwright.pattern.Figures.CoverFigures;

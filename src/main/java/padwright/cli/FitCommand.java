@@ -11,6 +11,7 @@ import padwright.design.WrappedPad;
 import padwright.jobfile.JobReader;
 import padwright.jobfile.JobWriter;
 import padwright.measure.InputRefused;
+import padwright.output.PartPlace;
 import padwright.pattern.FitResult;
 import padwright.pattern.FitWish;
 import padwright.pattern.HeightFit;

@@ -7,6 +7,8 @@ import padwright.design.Job;
 import padwright.jobfile.JobReader;
 import padwright.material.Catalogue;
 import padwright.measure.InputRefused;
+import padwright.output.InOrder;
+import padwright.output.PartPlace;
 import padwright.pattern.PartResult;
 import padwright.pattern.PatternEngine;
 import picocli.CommandLine.Mixin;

@@ -11,6 +11,8 @@ import padwright.drawing.DrawnOutline;
 import padwright.jobfile.OutlineText;
 import padwright.measure.LengthText;
 import padwright.measure.Sentence;
+import padwright.output.Plural;
+import padwright.output.Sentences;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

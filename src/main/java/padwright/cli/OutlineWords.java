@@ -8,6 +8,7 @@ import padwright.design.OutlineShape.FreePath;
 import padwright.design.OutlineShape.Leg;
 import padwright.drawing.DrawnOutline;
 import padwright.measure.LengthText;
+import padwright.output.Sentences;
 
 /** What was read of a drawing, in words. */
 final class OutlineWords {

@@ -1,6 +1,7 @@
 package padwright.cli;
 
 import java.util.function.LongSupplier;
+import padwright.output.Plural;
 
 /** Says how far long work has come, on standard error, not before a second has passed. */
 final class Progress {

@@ -61,6 +61,17 @@ final class CornerSheets {
     return sheets;
   }
 
+  /**
+   * One layer of the surplus under a side's fold between two path lengths, as wide as its half,
+   * wherever it is creased once more; empty where none is folded under.
+   */
+  List<Vec2> flap(boolean first, double from, double to) {
+    if (near.size() < 3 || fold.single() && fold.firstOver() != first) {
+      return List.of();
+    }
+    return reflected(first, half(first, from, to), from, to);
+  }
+
   /** The gather at the back corner, two layers on the side before it. */
   List<Sheet> gather() {
     if (fold == Fold.NONE || fold == Fold.GUSSET || f.turn() <= LayerCounter.GATHERS) {

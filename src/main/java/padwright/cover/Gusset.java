@@ -2,74 +2,78 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.shape.TautPath;
 
 /**
- * The piece let in at a hollow corner. The covering is slit there along the bisector and opens; the
- * gusset fills what opens on both walls and is creased along the arris between them. Its seam runs
- * straight from the tip of the slit, and takes its allowance out of the covering: nothing at the
- * tip, {@link #ALLOWANCE} at the trim line.
+ * What is let in at a hollow corner. The covering is slit there along the bisector and opens; the
+ * gusset fills what opens on both walls. Its seam runs straight from the tip of the slit, and takes
+ * its allowance out of the covering: nothing at the tip, {@link #ALLOWANCE} at the trim line. Each
+ * half is laid out rung by rung from the lengths that it has on the pad ({@link GussetHalf}), so
+ * that its seam is as long as the cover's. It is one piece, creased along the arris; where an edge
+ * is shaped so deep that no single piece fits it, its halves are cut apart and sewn together down
+ * the arris, each as it unrolls from its wall.
  *
  * <p>Both walls beside it have one section; where the job asks for two the part is stopped.
  *
- * <p>Its own frame: x across, 0 on the arris; y up, 0 at the tip and negative below it. Seen from
- * the outside.
- *
  * @param corner name of the corner
  * @param slit on the flat cover, from the tip out to the cut line
- * @param seam the two seam lines, bottom to tip to bottom, open
- * @param arris crease along its middle, from the tip to the back arris
- * @param back how far below the tip the back arris lies, mm
- * @param cut closed cut line
- * @param opening slit up its middle, so that its two halves turn under apart
- * @param seamsOnCover the two seam lines on the flat cover
- * @param half the half on the side before the corner in the wall's frame: x from the arris, y path
- *     length; closed polygon up to its seam line
+ * @param pieces one, or the half of the side before the corner and that of the side after it
+ * @param seamsOnCover the two seam lines on the flat cover, before and after the corner
+ * @param half the half on the side before the corner as its rungs cover the wall: x from the arris,
+ *     y path length; closed polygon up to its seam line
+ * @param slant the most that a rung's end lies higher or lower against its start than it does on
+ *     the wall, mm: what the covering of one piece has to give aslant
+ * @param shortBy the most that a rung is shorter than on the wall, mm
  */
 public record Gusset(
     String corner,
     Path slit,
-    Path seam,
-    Path arris,
-    double back,
-    Path cut,
-    Path opening,
+    List<Piece> pieces,
     List<Path> seamsOnCover,
-    List<Vec2> half) {
+    List<Vec2> half,
+    double slant,
+    double shortBy) {
   /** Seam allowance at the trim line, mm; own choice. */
   public static final double ALLOWANCE = 12;
-
-  /** The tip's cut stands this far above the seam, mm: something to hold while sewing. */
-  private static final double ABOVE_TIP = 8;
-
-  /** The edge of a gusset is followed in steps no shorter than this, mm. */
-  private static final double STEP = 0.5;
-
-  /** The half laid against the wall follows each bend in so many parts. */
-  static final int PER_ARC = 24;
 
   /** Where the covering opens less than this on one wall, mm, it stretches. */
   private static final double OPENS = 0.5;
 
+  /** One piece of covering may slant so far, mm, before its halves are cut apart. */
+  private static final double MOST_SLANT = 12;
+
   public Gusset {
+    pieces = List.copyOf(pieces);
     half = List.copyOf(half);
     seamsOnCover = List.copyOf(seamsOnCover);
   }
 
   /**
-   * How much longer a seam line is on the cover than on the gusset, mm. Where the edge is square
-   * they are alike; over a shaped one the arris curves on the flat and the gusset's is drawn
-   * straight.
+   * A piece to cut. Its own frame: x across, y up, 0 at the tip and negative below it. Seen from
+   * the outside.
+   *
+   * @param seam what is sewn to the cover: bottom to tip to bottom, or from the tip of a half down
+   * @param arris from the tip to a little past the back arris: the crease along the middle, or of a
+   *     half what is sewn to the other one
+   * @param cut closed cut line
+   * @param opening slit up the middle, so that its two halves turn under apart; none in a half
    */
+  public record Piece(Path seam, Path arris, Path cut, Optional<Path> opening) {}
+
+  /** Whether its two halves are pieces of their own. */
+  public boolean halved() {
+    return pieces.size() > 1;
+  }
+
+  /** How much longer a seam line is on the cover than on the gusset, mm: rounding. */
   public double easing() {
-    double cover = 0;
-    for (Path line : seamsOnCover) {
-      cover += line.length() / seamsOnCover.size();
-    }
-    return cover - seam.length() / 2;
+    double cover = seamsOnCover.stream().mapToDouble(Path::length).sum();
+    double own = pieces.stream().mapToDouble(p -> p.seam().length()).sum();
+    return (cover - own) / seamsOnCover.size();
   }
 
   /** How far the covering falls short of the arris on each wall at a path length. */
@@ -120,90 +124,40 @@ public record Gusset(
   }
 
   static Gusset of(String corner, CornerFrame f, double grip) {
-    TautPath path = f.pathBefore();
     double tip = tip(f);
-    double end = path.developed();
-    Vec2 slitTip = f.flat(true, tip * f.mitre(), tip);
-    Path slit = Path.line(slitTip, f.flat(true, (end + grip) * f.mitre(), end + grip));
-    List<Double> levels = new ArrayList<>();
-    levels.add(tip);
-    for (double s : path.breaks(8)) {
-      if (s > levels.get(levels.size() - 1) + STEP && s < path.backStart() - STEP) {
-        levels.add(s);
-      }
-    }
-    levels.add(path.backStart());
-    levels.add(end);
-    List<Vec2> half = new ArrayList<>();
-    half.add(new Vec2(0, end));
-    half.add(new Vec2(0, tip));
-    List<Vec2> right = new ArrayList<>();
-    for (double s : levels) {
-      right.add(new Vec2(width(f, s, tip, end), s - tip));
-    }
-    half.add(new Vec2(width(f, tip, tip, end), tip));
-    for (double s : path.breaks(PER_ARC)) {
-      if (s > tip + 1e-9 && s <= path.backStart()) {
-        half.add(new Vec2(width(f, s, tip, end), s));
-      }
-    }
-    half.add(new Vec2(width(f, end, tip, end), end));
-    List<Vec2> seam = new ArrayList<>();
-    for (int i = right.size() - 1; i >= 0; i--) {
-      seam.add(new Vec2(-right.get(i).x(), right.get(i).y()));
-    }
-    seam.addAll(right.subList(1, right.size()));
-    List<Vec2> cut = new ArrayList<>();
-    double bottom = end + grip - tip;
-    for (Vec2 p : right) {
-      double a = allowance(f, p.y() + tip, tip, end);
-      cut.add(new Vec2(p.x() + a, p.y()));
-    }
-    cut.set(0, new Vec2(cut.get(0).x(), 0));
-    for (int i = 0; i < cut.size(); i++) {
-      // Never narrower than can be held, so that the tip is not cut to a needle.
-      cut.set(i, new Vec2(Math.max(cut.get(i).x(), ALLOWANCE / 2), cut.get(i).y()));
-    }
-    cut.add(0, new Vec2(ALLOWANCE / 2, -ABOVE_TIP));
-    cut = new ArrayList<>(CornerFrame.straightened(cut));
-    Vec2 last = cut.get(cut.size() - 1);
-    cut.add(new Vec2(last.x(), bottom));
-    List<Vec2> whole = new ArrayList<>();
-    for (Vec2 p : cut) {
-      whole.add(new Vec2(-p.x(), p.y()));
-    }
-    for (int i = cut.size() - 1; i >= 0; i--) {
-      whole.add(cut.get(i));
-    }
-    double back = path.backStart() - tip;
-    double joined = Math.min(bottom, back + CornerCut.JOINED);
+    double end = f.pathBefore().developed();
+    Path slit =
+        Path.line(
+            f.flat(true, tip * f.mitre(), tip), f.flat(true, (end + grip) * f.mitre(), end + grip));
+    // Both sides have one section, so the halves are mirror images.
+    GussetHalf half = GussetHalf.of(f, true);
+    GussetPieces pieces = new GussetPieces(half, f.pathBefore().backStart(), f.turn(), grip);
+    Optional<GussetHalf.Straight> one = half.straightened().filter(s -> s.slant() <= MOST_SLANT);
     return new Gusset(
         corner,
         slit,
-        down(Path.polyline(seam)),
-        down(Path.line(Vec2.ZERO, new Vec2(0, joined))),
-        back,
-        anticlockwise(down(Path.polygon(whole))),
-        down(Path.line(new Vec2(0, joined), new Vec2(0, bottom))),
+        one.map(s -> List.of(pieces.whole(s))).orElseGet(pieces::halves),
         List.of(seamPath(f, true), seamPath(f, false)),
-        half);
+        covered(half, one),
+        one.map(GussetHalf.Straight::slant).orElse(0.0),
+        one.map(GussetHalf.Straight::shortBy).orElse(0.0));
   }
 
-  /** Levels are counted down from the tip; the piece is drawn with its tip at the top. */
-  private static Path down(Path p) {
-    return p.rotated(Math.PI);
-  }
-
-  private static Path anticlockwise(Path p) {
-    return p.signedArea() < 0 ? p.reversed() : p;
-  }
-
-  private static double allowance(CornerFrame f, double s, double tip, double end) {
-    return ALLOWANCE / Math.cos(f.turn() / 2) * Math.min(1, (s - tip) / (end - tip));
-  }
-
-  /** From the arris to the seam at a path length; on the back from where the arris would run on. */
-  private static double width(CornerFrame f, double s, double tip, double end) {
-    return Math.max(0, lack(f, s)) + allowance(f, s, tip, end);
+  /** The rungs as drawn, laid back on the wall. */
+  private static List<Vec2> covered(GussetHalf half, Optional<GussetHalf.Straight> one) {
+    int n = half.level().size();
+    List<Vec2> polygon = new ArrayList<>();
+    polygon.add(new Vec2(0, half.level().get(n - 1)));
+    polygon.add(new Vec2(0, half.level().get(0)));
+    // At the tip the covering is pulled to the arris.
+    polygon.add(new Vec2(OPENS, half.level().get(0)));
+    for (int i = 1; i < n; i++) {
+      int rung = i;
+      double width =
+          one.map(s -> s.seam().get(rung).distance(new Vec2(0, s.down().get(rung))))
+              .orElseGet(() -> half.width(rung));
+      polygon.add(new Vec2(width, half.level().get(i)));
+    }
+    return polygon;
   }
 }

@@ -69,7 +69,7 @@ final class GussetSeams {
   double openBeside(int corner, Gusset piece) {
     CornerFrame f = skeleton.frame(corner);
     double tip = Gusset.tip(f);
-    List<Double> levels = skeleton.path(corner).breaks(Gusset.PER_ARC);
+    List<Double> levels = GussetHalf.of(f, true).level();
     double bare = 0;
     for (int k = 0; k + 1 < levels.size(); k++) {
       double s0 = Math.max(tip, levels.get(k));

@@ -7,7 +7,6 @@ import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
-import padwright.shape.EdgeEnds;
 import padwright.shape.TautPath;
 
 /**
@@ -55,9 +54,8 @@ public final class LaidCover {
    * @param name of the side
    * @param outline from where the covering leaves the flat top to where the back begins
    * @param length along the base outline
-   * @param eased largest part of its length that the covering is eased by on it, a fraction
-   * @param easedUnder the same at the trim line, less what is notched out
-   * @param stretched largest part of its length that it is stretched by; infinite where it cannot
+   * @param first the skeleton's element that it begins with
+   * @param elements how many it is made of
    * @param gusset parts that a gusset covers
    * @param plain whether nothing but its own covering lies between its ends
    */
@@ -65,9 +63,8 @@ public final class LaidCover {
       String name,
       List<Vec2> outline,
       double length,
-      double eased,
-      double easedUnder,
-      double stretched,
+      int first,
+      int elements,
       List<Sheet> sheets,
       List<List<Vec2>> gusset,
       boolean plain) {
@@ -139,8 +136,8 @@ public final class LaidCover {
   }
 
   /** What lies on the wall, side by side anticlockwise. */
-  public List<Wall> walls(EdgeEnds ends) {
-    return new LaidWalls(this, skeleton, ends).all();
+  public List<Wall> walls() {
+    return new LaidWalls(this, skeleton).all();
   }
 
   /** The flaps of the corner after an element; null where none is folded there. */
@@ -189,9 +186,14 @@ public final class LaidCover {
 
   /** Adds a sheet, where it is one. */
   static void add(List<Sheet> sheets, List<Vec2> polygon, int layers) {
-    if (polygon.size() >= 3 && Math.abs(Polygons.signedArea(polygon)) > LEAST_AREA) {
+    if (sheet(polygon)) {
       sheets.add(new Sheet(polygon, layers));
     }
+  }
+
+  /** Whether a polygon is more than what rounding leaves. */
+  static boolean sheet(List<Vec2> polygon) {
+    return polygon.size() >= 3 && Math.abs(Polygons.signedArea(polygon)) > LEAST_AREA;
   }
 
   /**

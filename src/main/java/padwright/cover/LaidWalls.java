@@ -9,26 +9,19 @@ import padwright.cover.Skeleton.Side;
 import padwright.cover.Skeleton.Sweep;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
-import padwright.shape.EdgeEnds;
-import padwright.shape.TautPath;
 
 /**
  * Unrolls the wall side by side. Facets of a pleated rounding follow one another, each as wide as
  * it is on the base outline; so do pieces of a curve that bear one name.
  */
 final class LaidWalls {
-  /** The easing of a turn-under is looked for this near to its trim line, mm. */
-  private static final double UNDER_TRIM = 0.5;
-
   private final LaidCover laid;
   private final Skeleton skeleton;
-  private final EdgeEnds ends;
   private final List<Wall> walls = new ArrayList<>();
 
-  LaidWalls(LaidCover laid, Skeleton skeleton, EdgeEnds ends) {
+  LaidWalls(LaidCover laid, Skeleton skeleton) {
     this.laid = laid;
     this.skeleton = skeleton;
-    this.ends = ends;
   }
 
   List<Wall> all() {
@@ -55,23 +48,12 @@ final class LaidWalls {
     List<Sheet> sheets = new ArrayList<>();
     List<List<Vec2>> gusset = new ArrayList<>();
     double at = 0;
-    double eased = 0;
-    double easedUnder = 0;
-    double stretched = 0;
     boolean plain = run == 1;
     int n = skeleton.elements().size();
     for (int k = 0; k < run; k++) {
       int i = (first + k) % n;
       Element e = skeleton.elements().get(i);
       double length = e.segment().length();
-      if (e instanceof Sweep sweep && !ends.of(name).bare()) {
-        TautPath path = skeleton.path(i);
-        double down = ends.of(name).turned() ? path.backStart() : path.wallEnd();
-        double strain = strain(sweep, path, down);
-        eased = sweep.hollow() ? eased : Math.max(eased, strain);
-        easedUnder = Math.max(easedUnder, under(sweep, path));
-        stretched = sweep.hollow() ? Math.max(stretched, strain) : stretched;
-      }
       element(i, e, at, length, run > 1, sheets);
       gussets(i, at, length, sheets, gusset);
       at += length;
@@ -81,37 +63,11 @@ final class LaidWalls {
             name,
             run > 1 ? stretches(first, run) : outline(first, at),
             at,
-            eased,
-            easedUnder,
-            stretched,
+            first,
+            run,
             sheets,
             gusset,
             plain));
-  }
-
-  /** By how much the covering must give on a curve by the time it has come so far down. */
-  private static double strain(Sweep sweep, TautPath path, double down) {
-    double x = path.out(down);
-    double r = sweep.radius();
-    if (!sweep.hollow()) {
-      return (down - Math.max(-r, x)) / (r + down);
-    }
-    return r <= down ? Double.POSITIVE_INFINITY : (r - x) / (r - down) - 1;
-  }
-
-  /** How far the covering that lies along a rounding near its trim line must give there. */
-  private double under(Sweep sweep, TautPath path) {
-    double s = path.developed() - UNDER_TRIM;
-    if (sweep.hollow() || s <= path.backStart()) {
-      return 0;
-    }
-    double covered = 0;
-    for (List<Vec2> p : laid.sweeps().on(sweep, s - UNDER_TRIM, s)) {
-      covered += Math.abs(Polygons.signedArea(p)) / UNDER_TRIM;
-    }
-    double flat = covered * (sweep.radius() + s);
-    double room = Math.abs(sweep.turn()) * Math.max(0, sweep.radius() + path.out(s));
-    return flat <= room ? 0 : (flat - room) / flat;
   }
 
   private void element(
@@ -144,7 +100,8 @@ final class LaidWalls {
         }
       }
       for (Sheet s : band) {
-        List<Vec2> placed = s.polygon().stream().map(p -> place(p, i, at, length, joined)).toList();
+        List<Vec2> placed =
+            s.polygon().stream().map(p -> place(skeleton, p, i, at, length, joined)).toList();
         BandChain.add(chains, new Sheet(placed, s.layers()), -from, -to);
       }
     }
@@ -161,18 +118,19 @@ final class LaidWalls {
   }
 
   /** Where a point of an element's strip stands on the wall. */
-  private Vec2 place(Vec2 p, int i, double at, double length, boolean joined) {
+  static Vec2 place(Skeleton skeleton, Vec2 p, int i, double at, double length, boolean joined) {
     double x = p.x();
     if (joined && skeleton.elements().get(i) instanceof Side) {
-      double start = arris(Math.floorMod(i - 1, skeleton.elements().size()), false, p.y());
-      double wide = Math.max(1e-6, length + start + arris(i, true, p.y()));
+      int before = Math.floorMod(i - 1, skeleton.elements().size());
+      double start = arris(skeleton, before, false, p.y());
+      double wide = Math.max(1e-6, length + start + arris(skeleton, i, true, p.y()));
       x = length * (x + start) / wide;
     }
     return new Vec2(at + x, -p.y());
   }
 
   /** How far past its end a side's wall runs at a level. */
-  private double arris(int corner, boolean first, double s) {
+  private static double arris(Skeleton skeleton, int corner, boolean first, double s) {
     CornerFrame f = skeleton.frame(corner);
     return f == null ? 0 : f.arris(first, s);
   }
@@ -183,8 +141,8 @@ final class LaidWalls {
     List<Vec2> left = new ArrayList<>();
     List<Vec2> right = new ArrayList<>();
     for (double s : laid.levels(side)) {
-      left.add(new Vec2(-arris(before, false, s), -s));
-      right.add(0, new Vec2(length + arris(side, true, s), -s));
+      left.add(new Vec2(-arris(skeleton, before, false, s), -s));
+      right.add(0, new Vec2(length + arris(skeleton, side, true, s), -s));
     }
     left.addAll(right);
     return Polygons.anticlockwise(left);
@@ -214,21 +172,23 @@ final class LaidWalls {
       int i, double at, double length, List<Sheet> sheets, List<List<Vec2>> gusset) {
     int before = Math.floorMod(i - 1, skeleton.elements().size());
     if (skeleton.elements().get(i).after() == Fold.GUSSET) {
-      gusset.add(gusset(skeleton.frame(i), at + length, 1));
+      gusset.add(gusset(skeleton.frame(i), laid.levels(i), at + length, 1));
       sheets.add(new Sheet(gusset.get(gusset.size() - 1), 1));
     }
     if (skeleton.elements().get(before).after() == Fold.GUSSET) {
-      gusset.add(gusset(skeleton.frame(before), at, -1));
+      gusset.add(gusset(skeleton.frame(before), laid.levels(i), at, -1));
       sheets.add(new Sheet(gusset.get(gusset.size() - 1), 1));
     }
   }
 
-  /** Between the arris and the seam. */
-  private List<Vec2> gusset(CornerFrame f, double arris, int way) {
+  /** Between the arris, which bends where the wall does, and the seam. */
+  private static List<Vec2> gusset(CornerFrame f, List<Double> levels, double arris, int way) {
     double tip = Gusset.tip(f);
+    List<Double> down = new ArrayList<>(List.of(tip));
+    levels.stream().filter(s -> s > tip).forEach(down::add);
     List<Vec2> edge = new ArrayList<>();
     List<Vec2> seam = new ArrayList<>();
-    for (double s : List.of(tip, f.pathBefore().wallEnd(), f.pathBefore().backStart())) {
+    for (double s : down) {
       double x = arris + way * f.fold(true, s);
       edge.add(new Vec2(x, -s));
       seam.add(0, new Vec2(x - way * GussetSeams.seamWidth(f, s), -s));

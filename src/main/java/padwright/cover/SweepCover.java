@@ -173,6 +173,16 @@ final class SweepCover {
     return in;
   }
 
+  /** The share of its turn, between the corners beside it, that is notched out at a path length. */
+  double notched(double s) {
+    double turn = sweep.turn() - margin(before, s) - margin(after, s);
+    double gaps = 0;
+    for (double[] gap : gaps(sweep.radius() + s, s)) {
+      gaps += gap[1] - gap[0];
+    }
+    return turn <= 0 ? 0 : gaps / turn;
+  }
+
   /** Where the circle of a radius lies outside the cut line, as angles into the sweep. */
   private List<double[]> gaps(double radius, double s) {
     double from = margin(before, s);

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import padwright.cover.CornerPlan;
 import padwright.cover.LaidCover.Sheet;
+import padwright.cover.StrainField.Area;
+import padwright.design.WrappedPad;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
@@ -30,36 +32,66 @@ final class BackBlocks {
 
   private final PartResult result;
   private final List<Sheet> back;
+  private final StrainPaint strain;
   private final Path outline;
 
-  BackBlocks(PartResult result, List<Sheet> seenFromFace) {
+  BackBlocks(PartResult result, List<Sheet> seenFromFace, List<Area> strainedSeenFromFace) {
     this.result = result;
-    back =
-        seenFromFace.stream()
-            .map(
-                s ->
-                    new Sheet(
-                        s.polygon().stream().map(p -> new Vec2(-p.x(), p.y())).toList(),
-                        s.layers()))
-            .toList();
+    back = seenFromFace.stream().map(s -> new Sheet(mirrored(s.polygon()), s.layers())).toList();
+    strain =
+        new StrainPaint(
+            strainedSeenFromFace.stream()
+                .map(a -> StrainPaint.with(a, mirrored(a.polygon())))
+                .toList());
     outline = result.shape().outline().mirrored();
   }
 
+  private static List<Vec2> mirrored(List<Vec2> polygon) {
+    return polygon.stream().map(p -> new Vec2(-p.x(), p.y())).toList();
+  }
+
   void addTo(List<Block> blocks) {
-    blocks.add(whole());
+    blocks.add(whole("The back", (k, shift, shown) -> layers(back, k, shift, shown).items()));
     corners(blocks);
   }
 
-  private Block whole() {
+  /** The back's strain, where there is any, and each rounding near enough to read it. */
+  void addStrainTo(List<Block> blocks) {
+    if (strain.none()) {
+      return;
+    }
+    blocks.add(whole("Strain on the back", strain::items));
+    double deep = deep();
+    Map<String, List<CornerPlan>> alike = new LinkedHashMap<>();
+    for (CornerPlan c : result.cover().corners()) {
+      if (c.treatment() != WrappedPad.Treatment.PLEATS) {
+        String key = c.treatment() + " " + Math.round(10 * c.radius());
+        alike.computeIfAbsent(key, x -> new ArrayList<>()).add(c);
+      }
+    }
+    for (List<CornerPlan> group : alike.values()) {
+      Bounds window = window(group.get(0), 0.55 * deep + 1, deep);
+      StrainPaint near = strain.within(window);
+      if (!near.none()) {
+        double k = WrapMap.scale(window.width(), DETAIL);
+        List<Item> items = framed(window, k, near::items);
+        String words = "Strain at " + names(group, k) + ": " + near.said();
+        blocks.add(WrapMap.captioned(items, DETAIL, window.height() / k, words));
+      }
+    }
+  }
+
+  private static LayerHatching.Drawn layers(
+      List<Sheet> sheets, double k, Vec2 shift, List<Vec2> shown) {
+    return LayerHatching.of(WrapMap.scaled(sheets, k, shift), shown, LineStyle.TRIM);
+  }
+
+  private Block whole(String what, StrainPaint.Painter painter) {
     Bounds b = outline.bounds();
     double k = Math.max(WrapMap.scale(b.width(), WrapMap.WIDE), WrapMap.scale(b.height(), TALLEST));
     Vec2 shift = new Vec2(-b.minX() / k, -b.maxY() / k);
     Path drawn = onPaper(outline, k, shift);
-    List<Item> items =
-        new ArrayList<>(
-            LayerHatching.of(
-                    WrapMap.scaled(back, k, shift), drawn.flattened(CHORD_ERROR), LineStyle.TRIM)
-                .items());
+    List<Item> items = new ArrayList<>(painter.items(k, shift, drawn.flattened(CHORD_ERROR)));
     items.add(new Stroke(drawn, LineStyle.SOLID));
     result
         .piece(PatternPiece.Kind.BASE)
@@ -74,16 +106,20 @@ final class BackBlocks {
         items,
         Math.max(b.width() / k, LEAST_WIDE),
         b.height() / k,
-        "The back, seen from behind, front edge below, " + WrapMap.scaleWords(k));
+        what + ", seen from behind, front edge below, " + WrapMap.scaleWords(k));
   }
 
   private static Path onPaper(Path p, double k, Vec2 shift) {
     return p.scaled(1 / k, 1 / k, 0).translated(shift);
   }
 
+  private double deep() {
+    return result.cover().turnUnder().stream().mapToDouble(t -> t).max().orElse(0);
+  }
+
   /** Each kind of corner once, near enough for its layers to be told apart. */
   private void corners(List<Block> blocks) {
-    double deep = result.cover().turnUnder().stream().mapToDouble(t -> t).max().orElse(0);
+    double deep = deep();
     Map<String, List<CornerPlan>> alike = new LinkedHashMap<>();
     for (CornerPlan c : result.cover().corners()) {
       boolean folded = c.turn() > 0 && (c.pleats() > 0 || c.radius() == 0);
@@ -102,40 +138,54 @@ final class BackBlocks {
 
   private void corner(List<CornerPlan> group, double deep, List<Block> blocks) {
     CornerPlan c = group.get(0);
-    Vec2 at = onOutline(new Vec2(-c.apex().x(), c.apex().y()));
     boolean pleated = c.pleats() > 0 && c.radius() > deep;
     // Pleats are narrow and alike, so that a few of them are shown larger.
-    double half = pleated ? 0.55 * deep + 1 : 0.95 * deep + 4;
-    double k = WrapMap.scale(2 * half, DETAIL);
-    Bounds window = Bounds.of(at.along(inward(at), 0.5 * deep)).grown(half);
-    Vec2 shift = new Vec2(-window.minX() / k, -window.maxY() / k);
-    List<Sheet> near = WrapMap.scaled(LayerField.within(back, window), k, shift);
-    List<Vec2> base = onPaper(outline, k, shift).flattened(CHORD_ERROR);
-    double size = 2 * half / k;
-    Bounds frame = new Bounds(0, -size, size, 0);
-    LayerHatching.Drawn drawn =
-        LayerHatching.of(near, LayerField.clipped(base, frame), LineStyle.TRIM);
-    List<Item> items = new ArrayList<>(drawn.items());
-    items.addAll(WrapMap.inFrame(base, frame));
-    items.add(new Stroke(Path.polygon(LayerField.corners(frame)), LineStyle.FRAME));
+    Bounds window = window(c, pleated ? 0.55 * deep + 1 : 0.95 * deep + 4, deep);
+    double k = WrapMap.scale(window.width(), DETAIL);
+    int[] most = new int[1];
+    List<Item> items =
+        framed(
+            window,
+            k,
+            (scale, shift, shown) -> {
+              LayerHatching.Drawn drawn =
+                  layers(LayerField.within(back, window), scale, shift, shown);
+              most[0] = drawn.most();
+              return drawn.items();
+            });
+    blocks.add(
+        WrapMap.captioned(
+            items,
+            DETAIL,
+            window.height() / k,
+            names(group, k) + ": up to " + most[0] + (most[0] == 1 ? " layer" : " layers")));
+  }
+
+  private static String names(List<CornerPlan> group, double k) {
     String also =
         group.size() == 1
             ? ""
             : "; "
                 + WrapMap.listed(group.stream().skip(1).map(CornerPlan::name).toList())
                 + " likewise or mirrored";
-    blocks.add(
-        WrapMap.captioned(
-            items,
-            DETAIL,
-            size,
-            c.name()
-                + " from behind, "
-                + WrapMap.scaleWords(k)
-                + also
-                + ": up to "
-                + drawn.most()
-                + (drawn.most() == 1 ? " layer" : " layers")));
+    return group.get(0).name() + " from behind, " + WrapMap.scaleWords(k) + also;
+  }
+
+  /** A square about a corner's turn-under. */
+  private Bounds window(CornerPlan c, double half, double deep) {
+    Vec2 at = onOutline(new Vec2(-c.apex().x(), c.apex().y()));
+    return Bounds.of(at.along(inward(at), 0.5 * deep)).grown(half);
+  }
+
+  /** What of the back is in a window, at a scale. */
+  private List<Item> framed(Bounds window, double k, StrainPaint.Painter painter) {
+    Vec2 shift = new Vec2(-window.minX() / k, -window.maxY() / k);
+    List<Vec2> base = onPaper(outline, k, shift).flattened(CHORD_ERROR);
+    Bounds frame = new Bounds(0, -window.height() / k, window.width() / k, 0);
+    List<Item> items = new ArrayList<>(painter.items(k, shift, LayerField.clipped(base, frame)));
+    items.addAll(WrapMap.inFrame(base, frame));
+    items.add(new Stroke(Path.polygon(LayerField.corners(frame)), LineStyle.FRAME));
+    return items;
   }
 
   private Vec2 onOutline(Vec2 p) {
@@ -167,6 +217,6 @@ final class BackBlocks {
         return in;
       }
     }
-    return sum;
+    return sum.times(2 / sum.dot(sum));
   }
 }

@@ -17,6 +17,14 @@ final class HollowPictures {
   private static final double WALL = 0.9;
   private static final double LET_IN = 0.75;
 
+  /** Where a side's name stands on its wall, parts of what is drawn: clear of seam and edges. */
+  private static final double NAME_OUT = 0.66;
+
+  private static final double NAME_UP = 0.64;
+
+  /** Half the room between two halves of a gusset, mm. */
+  private static final double APART = 4;
+
   private final CornerSolid c;
   private final Gusset gusset;
   private final PartResult result;
@@ -46,16 +54,27 @@ final class HollowPictures {
 
   List<String> sentences(Units units) {
     double opens = c.plan().opening();
-    return List.of(
-        "The cover, flat, seen from its face: slit it from the cut line to the tip of the seam lines,"
-            + " no further.",
-        "The gusset, its tip up. It opens to "
+    String open =
+        " It opens to "
             + (units == Units.MM
                 ? PieceNotes.plain(Math.round(opens))
                 : PieceNotes.thickness(opens, units))
-            + " at the back. Lay its edges on the slit's, outside to outside; sew from the tip out.",
-        "On the pad: the tip at the top of the corner, the crease on the arris. Snip the gusset up"
-            + " its middle and turn its halves under apart.");
+            + " at the back.";
+    String sew = " Lay its edges on the slit's, outside to outside; sew from the tip out.";
+    return List.of(
+        "The cover, flat, seen from its face: slit it from the cut line to the tip of the seam lines,"
+            + " no further.",
+        gusset.halved()
+            ? "The gusset's halves, their tips up: sew them together from the tip down to the end of"
+                + " their middle seam."
+                + open
+                + sew
+            : "The gusset, its tip up." + open + sew,
+        gusset.halved()
+            ? "On the pad: the tip at the top of the corner, the middle seam on the arris. Turn the"
+                + " halves under apart."
+            : "On the pad: the tip at the top of the corner, the crease on the arris. Snip the gusset"
+                + " up its middle and turn its halves under apart.");
   }
 
   private Scene slit() {
@@ -72,15 +91,26 @@ final class HollowPictures {
   /** The gusset by itself, as its pattern shows it. */
   private Scene piece() {
     Scene s = Scene.flat(Vec2.ZERO, new Vec2(0, -1));
-    s.sheet(LET_IN, placed(gusset.cut()));
-    s.line(LineStyle.SEAM, placed(gusset.seam()));
-    s.line(LineStyle.FOLD, placed(gusset.arris()));
-    s.line(LineStyle.RELIEF, placed(gusset.opening()));
+    for (Gusset.Piece piece : gusset.pieces()) {
+      double aside = gusset.halved() ? aside(piece) : 0;
+      s.sheet(LET_IN, placed(piece.cut(), aside));
+      s.line(LineStyle.SEAM, placed(piece.seam(), aside));
+      s.line(gusset.halved() ? LineStyle.SEAM : LineStyle.FOLD, placed(piece.arris(), aside));
+      piece.opening().ifPresent(p -> s.line(LineStyle.RELIEF, placed(p, aside)));
+    }
     return s;
   }
 
-  private static List<Vec3> placed(Path path) {
-    return path.flattened(0.5).stream().map(p -> new Vec3(p.x(), p.y(), 0)).toList();
+  /** How far a half is drawn from the middle, so that the two do not lie over one another. */
+  private double aside(Gusset.Piece piece) {
+    boolean left = piece == gusset.pieces().get(0);
+    double over =
+        piece.cut().flattened(0.5).stream().mapToDouble(p -> left ? p.x() : -p.x()).max().orElse(0);
+    return (left ? -1 : 1) * (over + APART);
+  }
+
+  private static List<Vec3> placed(Path path, double aside) {
+    return path.flattened(0.5).stream().map(p -> new Vec3(p.x() + aside, p.y(), 0)).toList();
   }
 
   /** From outside and above: both walls with what was let in between them. */
@@ -113,8 +143,8 @@ final class HollowPictures {
       s.line(LineStyle.SEAM, List.of(at(corner, h), at(foot, 0)));
     }
     s.line(LineStyle.FOLD, List.of(at(corner, h), at(corner, 0)));
-    s.name(at(corner.along(c.alongFirst(), 0.8 * reach), h / 2), c.first());
-    s.name(at(corner.along(c.alongSecond(), 0.8 * reach), h / 2), c.second());
+    s.name(at(corner.along(c.alongFirst(), NAME_OUT * reach), NAME_UP * h), c.first());
+    s.name(at(corner.along(c.alongSecond(), NAME_OUT * reach), NAME_UP * h), c.second());
     return s;
   }
 

@@ -3,6 +3,7 @@ package padwright.export;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import padwright.cover.LaidCover.Sheet;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
@@ -37,6 +38,42 @@ final class LayerHatching {
   /** Longer than the speck that rounding leaves between two sheets, mm. */
   private static final double SEEN = 0.4;
 
+  /** How the regions of a field are told apart. */
+  interface Look {
+    /** What is written into a region of a number. */
+    String words(int number);
+
+    /** The hatching of regions whose numbers lie between two. */
+    List<Pattern> patterns(int least, int most);
+  }
+
+  /** Parallel lines over the regions wanted; angle in radians, pitch in mm. */
+  record Pattern(double angle, double pitch, Predicate<Run> wanted) {}
+
+  /** Numbers that are layers. */
+  private static final class Layers implements Look {
+    @Override
+    public String words(int number) {
+      return Integer.toString(number);
+    }
+
+    @Override
+    public List<Pattern> patterns(int least, int most) {
+      List<Pattern> list = new ArrayList<>();
+      if (least < 4) {
+        list.add(new Pattern(Math.PI / 4, PITCH, r -> r.layers() == 3 || even(r, 1)));
+      }
+      if (most > 1) {
+        list.add(new Pattern(-Math.PI / 4, PITCH, r -> r.layers() == 2 || r.layers() == 3));
+      }
+      if (most > 3) {
+        list.add(new Pattern(0, DENSE, r -> r.layers() > 3));
+        list.add(new Pattern(Math.PI / 2, DENSE, r -> r.layers() > 3));
+      }
+      return list;
+    }
+  }
+
   private final LayerField field;
   private final List<Box> boxes;
   private double[] ends = new double[256];
@@ -55,12 +92,17 @@ final class LayerHatching {
    * @param ofAll line where there is no covering beyond
    */
   static Drawn of(List<Sheet> sheets, List<Vec2> outline, LineStyle ofAll) {
+    return of(sheets, outline, ofAll, new Layers());
+  }
+
+  /** The same with another look. */
+  static Drawn of(List<Sheet> sheets, List<Vec2> outline, LineStyle ofAll, Look look) {
     LayerField field = new LayerField(sheets, outline);
     List<Run> rows = field.runs(0, ROW);
     List<Item> numbers = new ArrayList<>();
     List<Box> boxes = new ArrayList<>();
-    label(rows, numbers, boxes);
-    List<Item> items = hatched(field, rows, boxes, false);
+    label(rows, look, numbers, boxes);
+    List<Item> items = hatched(field, rows, look, boxes, false);
     items.addAll(new LayerEdges(field, LineStyle.MARK, ofAll).drawn());
     items.addAll(numbers);
     int most = 0;
@@ -71,7 +113,7 @@ final class LayerHatching {
   }
 
   private static List<Item> hatched(
-      LayerField field, List<Run> rows, List<Box> boxes, boolean sample) {
+      LayerField field, List<Run> rows, Look look, List<Box> boxes, boolean sample) {
     int most = 0;
     int least = Integer.MAX_VALUE;
     for (Run r : rows) {
@@ -79,15 +121,8 @@ final class LayerHatching {
       least = Math.min(least, r.layers());
     }
     LayerHatching hatching = new LayerHatching(field, boxes);
-    if (least < 4) {
-      hatching.lines(Math.PI / 4, PITCH, r -> r.layers() == 3 || even(r, 1));
-    }
-    if (most > 1) {
-      hatching.lines(-Math.PI / 4, PITCH, r -> r.layers() == 2 || r.layers() == 3);
-    }
-    if (most > 3) {
-      hatching.lines(0, DENSE, r -> r.layers() > 3);
-      hatching.lines(Math.PI / 2, DENSE, r -> r.layers() > 3);
+    for (Pattern p : look.patterns(least, most)) {
+      hatching.lines(p.angle, p.pitch, p.wanted);
     }
     List<Item> items = new ArrayList<>();
     if (hatching.count > 0) {
@@ -101,12 +136,7 @@ final class LayerHatching {
     return r.layers() == layers && Math.floorMod(r.row(), 2) == 0;
   }
 
-  /** Whether a run is hatched. */
-  private interface Wanted {
-    boolean test(Run run);
-  }
-
-  private void lines(double angle, double pitch, Wanted wanted) {
+  private void lines(double angle, double pitch, Predicate<Run> wanted) {
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     for (Run r : field.runs(angle, pitch)) {
@@ -142,7 +172,7 @@ final class LayerHatching {
   }
 
   /** Writes one number into each region where it finds room, near the region's middle. */
-  private static void label(List<Run> rows, List<Item> numbers, List<Box> boxes) {
+  private static void label(List<Run> rows, Look look, List<Item> numbers, List<Box> boxes) {
     int n = rows.size();
     int[] region = new int[n];
     int before = 0;
@@ -174,7 +204,10 @@ final class LayerHatching {
     int half = (int) Math.ceil((tall / 2 + CLEAR) / ROW);
     for (int i = 0; i < n; i++) {
       Run r = rows.get(i);
-      double wide = Lettering.width(Integer.toString(r.layers()), Lettering.NOTE) + 2 * CLEAR;
+      if (look.words(r.layers()).isEmpty()) {
+        continue;
+      }
+      double wide = Lettering.width(look.words(r.layers()), Lettering.NOTE) + 2 * CLEAR;
       int root = root(region, i);
       double off = Math.abs(r.y() - middle[root] / weight[root]);
       // Well in the middle counts for as much as some room to the left and right.
@@ -192,7 +225,7 @@ final class LayerHatching {
     }
     for (int i = 0; i < n; i++) {
       if (spot[i] != null) {
-        String words = Integer.toString(rows.get(i).layers());
+        String words = look.words(rows.get(i).layers());
         numbers.add(centred(spot[i], words));
         double wide = Lettering.width(words, Lettering.NOTE);
         boxes.add(new Box(spot[i], wide + 2 * CLEAR, tall + 2 * CLEAR, 0));
@@ -252,9 +285,13 @@ final class LayerHatching {
 
   /** A small field of a number of layers without its number, for a legend. */
   static List<Item> sample(Bounds b, int layers) {
+    return sample(b, layers, new Layers());
+  }
+
+  static List<Item> sample(Bounds b, int number, Look look) {
     List<Vec2> box = LayerField.corners(b);
-    LayerField field = new LayerField(List.of(new Sheet(box, layers)), box);
-    List<Item> items = hatched(field, field.runs(0, ROW), List.of(), true);
+    LayerField field = new LayerField(List.of(new Sheet(box, number)), box);
+    List<Item> items = hatched(field, field.runs(0, ROW), look, List.of(), true);
     items.add(new Stroke(Path.polygon(box), LineStyle.MARK, true));
     return items;
   }

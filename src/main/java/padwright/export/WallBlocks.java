@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import padwright.cover.LaidCover;
-import padwright.cover.LaidCover.Sheet;
 import padwright.cover.LaidCover.Wall;
+import padwright.cover.StrainField;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
 import padwright.export.Drawing.Stroke;
@@ -20,6 +20,10 @@ import padwright.shape.EdgeEnds.EdgeEnd;
 /** The sides of a wrap map, unrolled one by one; a long plain one is broken in its middle. */
 final class WallBlocks {
   private static final double TALLEST = 26;
+
+  /** Steps of strain lie closer than layers do. */
+  private static final double STRAINED = 52;
+
   private static final double HALF_ROW = 86;
 
   /** A side of many pleats may take a whole row. */
@@ -32,35 +36,78 @@ final class WallBlocks {
   private static final double SAME = 0.05;
 
   private final PartResult result;
+  private final StrainField strain;
   private final List<Wall> walls;
 
-  WallBlocks(PartResult result, LaidCover laid) {
+  /** Sides that look alike, in the order they are drawn, and the scale that they are drawn at. */
+  private final Map<List<Object>, List<Wall>> alike = new LinkedHashMap<>();
+
+  private double tall;
+
+  WallBlocks(PartResult result, LaidCover laid, StrainField strain) {
     this.result = result;
-    walls = laid.walls(result.shape().ends());
+    this.strain = strain;
+    walls = laid.walls();
+    if (!walls.isEmpty()) {
+      group();
+    }
   }
 
-  void addTo(List<Block> blocks) {
-    if (walls.isEmpty()) {
-      return;
-    }
+  private void group() {
     int front = 0;
     for (int i = 0; i < walls.size(); i++) {
       front = walls.get(i).name().equals("front") ? i : front;
     }
-    double tall = walls.stream().mapToDouble(w -> bounds(w).height()).max().orElse(0);
-    double k = WrapMap.scale(tall, TALLEST);
-    Map<List<Object>, List<Wall>> alike = new LinkedHashMap<>();
+    tall = walls.stream().mapToDouble(w -> bounds(w).height()).max().orElse(0);
+    double scale = WrapMap.scale(tall, TALLEST);
     for (int i = 0; i < walls.size(); i++) {
       Wall w = walls.get((front + i) % walls.size());
-      alike.computeIfAbsent(look(w, k), x -> new ArrayList<>()).add(w);
+      alike.computeIfAbsent(look(w, scale), x -> new ArrayList<>()).add(w);
     }
-    alike.values().forEach(group -> blocks.add(block(group, k)));
+  }
+
+  void addTo(List<Block> blocks) {
+    for (List<Wall> group : alike.values()) {
+      Wall w = group.get(0);
+      String gives = strain.on(w).isEmpty() ? gives(strain.of(w)) : "";
+      blocks.add(block(group, TALLEST, "", said(w) + gives, window -> layers(w, window)));
+    }
+  }
+
+  /** Each side that the covering has to give on. */
+  void addStrainTo(List<Block> blocks) {
+    for (List<Wall> group : alike.values()) {
+      Wall w = group.get(0);
+      StrainPaint paint = new StrainPaint(strain.on(w));
+      if (!paint.none()) {
+        String flaps =
+            paint.flaps() > 0 ? "; flaps under the folds up to " + percent(paint.flaps()) : "";
+        String words = gives(strain.of(w)) + flaps;
+        blocks.add(
+            block(group, STRAINED, "Strain of ", words, window -> paint.within(window)::items));
+      }
+    }
+  }
+
+  /** What is to be seen in a window of a side. */
+  private interface Seen {
+    StrainPaint.Painter in(Bounds window);
+  }
+
+  private static StrainPaint.Painter layers(Wall w, Bounds window) {
+    return (k, shift, shown) ->
+        LayerHatching.of(
+                WrapMap.scaled(LayerField.within(w.sheets(), window), k, shift),
+                shown,
+                LineStyle.MARK)
+            .items();
   }
 
   /** What a side looks like and says: sides that agree in it share one picture. */
   private List<Object> look(Wall w, double most) {
     List<Object> look = new ArrayList<>();
     look.add(said(w));
+    look.add(gives(strain.of(w)));
     boolean broken = broken(w, most);
     double half = w.length() / 2;
     // The two ends of a broken side look the same whatever lies between them.
@@ -91,35 +138,37 @@ final class WallBlocks {
     return Path.polygon(w.outline()).bounds();
   }
 
-  private Block block(List<Wall> group, double most) {
+  private Block block(List<Wall> group, double room, String what, String said, Seen seen) {
     Wall w = group.get(0);
     Bounds b = bounds(w);
-    double k = most;
+    double k = WrapMap.scale(tall, room);
     List<Item> items = new ArrayList<>();
     double width = b.width() / k;
     boolean broken = broken(w, k);
-    double tall = b.height() / k;
+    double high = b.height() / k;
     if (broken) {
       double part = (HALF_ROW - BREAK) / 2;
-      items.addAll(part(w, new Bounds(b.minX(), b.minY(), b.minX() + part * k, b.maxY()), k, 0));
+      items.addAll(
+          part(w, new Bounds(b.minX(), b.minY(), b.minX() + part * k, b.maxY()), k, 0, seen));
       double right = b.maxX() - part * k;
-      items.addAll(part(w, new Bounds(right, b.minY(), b.maxX(), b.maxY()), k, part + BREAK));
-      items.add(breakLine(part + BREAK / 4, tall));
-      items.add(breakLine(part + BREAK * 3 / 4, tall));
+      items.addAll(part(w, new Bounds(right, b.minY(), b.maxX(), b.maxY()), k, part + BREAK, seen));
+      items.add(breakLine(part + BREAK / 4, high));
+      items.add(breakLine(part + BREAK * 3 / 4, high));
       width = HALF_ROW;
     } else {
       k = Math.max(k, WrapMap.scale(b.width(), ROW));
       width = b.width() / k;
-      tall = b.height() / k;
-      items.addAll(part(w, b, k, 0));
+      high = b.height() / k;
+      items.addAll(part(w, b, k, 0, seen));
     }
     String words =
-        WrapMap.listed(group.stream().map(Wall::name).toList())
+        what
+            + WrapMap.listed(group.stream().map(Wall::name).toList())
             + ", from outside, "
             + WrapMap.scaleWords(k)
             + (broken ? ", broken in the middle" : "")
-            + said(w);
-    return WrapMap.captioned(items, Math.max(width, LEAST_WIDE), tall, words);
+            + said;
+    return WrapMap.captioned(items, Math.max(width, LEAST_WIDE), high, words);
   }
 
   /** A zigzag down the height of a broken side. */
@@ -135,19 +184,17 @@ final class WallBlocks {
         LineStyle.DIMENSION);
   }
 
-  private static List<Item> part(Wall w, Bounds window, double k, double x) {
+  private static List<Item> part(Wall w, Bounds window, double k, double x, Seen seen) {
     Vec2 shift = new Vec2(x - window.minX() / k, -window.maxY() / k);
     Bounds frame = new Bounds(x, -window.height() / k, x + window.width() / k, 0);
-    List<Sheet> sheets = WrapMap.scaled(LayerField.within(w.sheets(), window), k, shift);
     List<Vec2> whole = onPaper(w.outline(), k, shift);
     List<Item> items =
-        new ArrayList<>(
-            LayerHatching.of(sheets, LayerField.clipped(whole, frame), LineStyle.MARK).items());
+        new ArrayList<>(seen.in(window).items(k, shift, LayerField.clipped(whole, frame)));
     items.addAll(WrapMap.inFrame(whole, frame.grown(1e-6)));
     for (List<Vec2> g : w.gusset()) {
-      List<Vec2> seen = LayerField.clipped(onPaper(g, k, shift), frame);
-      if (seen.size() >= 3) {
-        items.add(new Stroke(Path.polygon(seen), LineStyle.SEAM));
+      List<Vec2> there = LayerField.clipped(onPaper(g, k, shift), frame);
+      if (there.size() >= 3) {
+        items.add(new Stroke(Path.polygon(there), LineStyle.SEAM));
       }
     }
     return items;
@@ -157,7 +204,7 @@ final class WallBlocks {
     return polygon.stream().map(p -> p.times(1 / k).plus(shift)).toList();
   }
 
-  /** How the side ends, and what its covering has to give. */
+  /** How the side ends. */
   private String said(Wall w) {
     StringBuilder s = new StringBuilder();
     EdgeEnd end = result.shape().ends().of(w.name());
@@ -169,24 +216,34 @@ final class WallBlocks {
     if (!w.gusset().isEmpty()) {
       s.append("; a gusset beyond the seam line");
     }
-    if (w.eased() > 0) {
-      s.append("; eased ").append(percent(w.eased())).append(" at the back arris");
-      if (w.easedUnder() > w.eased()) {
-        s.append(" and ").append(percent(w.easedUnder())).append(" at the trim line");
+    return s.toString();
+  }
+
+  /** What the covering of a side has to give. */
+  private String gives(StrainField.OfSide most) {
+    StringBuilder s = new StringBuilder();
+    if (most.eased() > 0 || most.easedUnder() > 0) {
+      s.append("; eased ").append(percent(most.eased())).append(" at the back arris");
+      if (most.easedUnder() > most.eased()) {
+        s.append(" and ").append(percent(most.easedUnder()));
+        s.append(most.atTrim() ? " at the trim line" : " on the back");
       }
-      s.append(", the covering takes ");
-      s.append(percent(result.spec().covering().ease()));
+      s.append(taken(Math.max(most.eased(), most.easedUnder()), WrapMap.easeTaken(result)));
     }
-    if (w.stretched() > 0) {
-      double takes =
-          Math.min(
-              result.spec().covering().stretchAlong(), result.spec().covering().stretchAcross());
-      s.append("; stretched ")
-          .append(Double.isInfinite(w.stretched()) ? "more than any cloth" : percent(w.stretched()))
-          .append(", the covering takes ")
-          .append(percent(takes));
+    if (most.stretched() > 0) {
+      s.append("; stretched up to ")
+          .append(
+              Double.isInfinite(most.stretched())
+                  ? "what no cloth takes"
+                  : percent(most.stretched()));
+      s.append(taken(most.stretched(), WrapMap.stretchTaken(result)));
     }
     return s.toString();
+  }
+
+  private static String taken(double most, double takes) {
+    return (most > takes ? ", too much: the covering takes " : ", the covering takes ")
+        + percent(takes);
   }
 
   static String percent(double fraction) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import padwright.cover.LaidCover;
 import padwright.cover.LaidCover.Sheet;
+import padwright.cover.StrainField;
 import padwright.export.Drawing.Anchor;
 import padwright.export.Drawing.Item;
 import padwright.export.Drawing.LineStyle;
@@ -17,8 +18,8 @@ import padwright.pattern.PartResult;
 /**
  * What the wrap proof found, as a picture: the layers of covering on the back, as seen from behind,
  * with each kind of corner once more at a larger scale; the sides unrolled with their layers and
- * what the covering gives on their curves; the verdict and its numbers. Regions are those of the
- * sheets that the folds make, not samples. mm on paper.
+ * then where the covering is eased, stretched or strained and by how much; the verdict and its
+ * numbers. Regions are those of the sheets that the folds make, not samples. mm on paper.
  */
 public final class WrapMap {
   /** One mm of paper shows so many of the pad. */
@@ -37,6 +38,7 @@ public final class WrapMap {
   private final PartHeader header;
   private final PartResult result;
   private final List<Block> blocks = new ArrayList<>();
+  private boolean strained;
 
   /** Something with its upper left corner at the origin. */
   record Block(double width, double height, List<Item> items) {}
@@ -63,11 +65,28 @@ public final class WrapMap {
 
   private Drawing drawn() {
     if (!result.cover().overlaps()) {
-      LaidCover laid =
-          new LaidCover(result.cover().trim().flattened(CHORD_ERROR), result.cover().skeleton());
-      new BackBlocks(result, laid.back()).addTo(blocks);
-      new WallBlocks(result, laid).addTo(blocks);
+      List<Vec2> trim = result.cover().trim().flattened(CHORD_ERROR);
+      LaidCover laid = new LaidCover(trim, result.cover().skeleton());
+      StrainField strain =
+          new StrainField(
+              trim,
+              result.cover(),
+              laid,
+              result.shape().ends(),
+              easeTaken(result),
+              stretchTaken(result));
+      BackBlocks back = new BackBlocks(result, laid.back(), strain.back());
+      WallBlocks walls = new WallBlocks(result, laid, strain);
+      back.addTo(blocks);
+      walls.addTo(blocks);
       legend();
+      int layers = blocks.size();
+      back.addStrainTo(blocks);
+      walls.addStrainTo(blocks);
+      strained = blocks.size() > layers;
+      if (strained) {
+        blocks.add(StrainPaint.legend());
+      }
     }
     List<Item> items = new ArrayList<>();
     String title = header.partName() + ": wrap map";
@@ -100,7 +119,8 @@ public final class WrapMap {
     }
     return new Drawing(
         title,
-        "Layers of covering on the back and the sides, from the wrap proof; scales as written.",
+        "Layers and strain of the covering on the back and the sides, from the wrap proof; scales as"
+            + " written.",
         extent.grown(EDGE),
         items);
   }
@@ -117,6 +137,17 @@ public final class WrapMap {
     }
     Text t = (Text) i;
     return new Text(t.at().plus(by), t.height(), t.angle(), t.anchor(), t.bold(), t.text());
+  }
+
+  /** The part of its length that the covering can be eased by. */
+  static double easeTaken(PartResult result) {
+    return result.spec().covering().ease();
+  }
+
+  /** The part of its length that it stretches by whichever way a curve runs. */
+  static double stretchTaken(PartResult result) {
+    return Math.min(
+        result.spec().covering().stretchAlong(), result.spec().covering().stretchAcross());
   }
 
   private List<String> verdict() {
@@ -148,6 +179,9 @@ public final class WrapMap {
     }
     if (result.cover().overlaps()) {
       lines.add("Not mapped: the covering of two sides would have to be in one place on the flat.");
+    }
+    if (!strained && !result.cover().overlaps()) {
+      lines.add("Nothing that is mapped has to be eased, stretched or strained by 0.5 % or more.");
     }
     if (header.mirrored() > 0) {
       lines.add("Hand as drawn; the mirrored part's map is the mirror image.");
@@ -228,8 +262,7 @@ public final class WrapMap {
                 + " line. White on a side: bare, or the gap at a break. Regions are worked out from"
                 + " the folds, not sampled. Not mapped: the gather within 5 mm of a pleated back"
                 + " corner, counted as two layers more; a gusset's seam allowances on the sides;"
-                + " clips; what is turned through cut-outs. On an eased turn-under the easing is"
-                + " given as a number beside its side."));
+                + " clips; what is turned through cut-outs."));
   }
 
   private static List<Item> samples(String[] words) {

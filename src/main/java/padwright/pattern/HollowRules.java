@@ -15,8 +15,8 @@ import padwright.design.WrappedPad.Treatment;
 
 /** What is to be said where an outline is hollow and the covering has too little length. */
 final class HollowRules {
-  /** Seam lines that differ by less, mm, are sewn without a word: a stitch. */
-  private static final double EASED = 2;
+  /** A gusset that slants by less, mm, is sewn without a word: a stitch. */
+  private static final double SLANTED = 2;
 
   private static final String SOURCE = "2 tan(beta/2) (s - x), two mitres that part";
 
@@ -56,7 +56,7 @@ final class HollowRules {
                 FindingRules.text(
                     "Cut the gusset, sew it with %.0f of allowance at the trim line running out to"
                         + " nothing at the tip%s, and try it on an off-cut first",
-                    Gusset.ALLOWANCE, eased(cover, c))));
+                    Gusset.ALLOWANCE, shaped(cover, c))));
       } else if (c.treatment() == Treatment.CLIPS) {
         findings.add(stretch(c));
       }
@@ -64,17 +64,26 @@ final class HollowRules {
     return findings;
   }
 
-  /** The seam lines that are sewn together are not of one length over a shaped edge. */
-  private static String eased(CoverPlan cover, CornerPlan c) {
+  /** What a shaped edge asks of the gusset, whose arris bends there. */
+  private static String shaped(CoverPlan cover, CornerPlan c) {
     return cover.gussets().stream()
-        .filter(g -> g.corner().equals(c.name()) && Math.abs(g.easing()) >= EASED)
-        .map(
-            g ->
-                FindingRules.text(
-                    "; ease the %.0f in by which the %s seam lines are longer, over the shaped edge",
-                    Math.abs(g.easing()), g.easing() > 0 ? "cover's" : "gusset's"))
+        .filter(g -> g.corner().equals(c.name()))
+        .map(HollowRules::shaped)
         .findFirst()
         .orElse("");
+  }
+
+  private static String shaped(Gusset g) {
+    if (g.halved()) {
+      return "; over the shaped edge no one piece lies without a fold, so its two halves are cut"
+          + " apart: sew them together down the arris first";
+    }
+    return g.slant() < SLANTED
+        ? ""
+        : FindingRules.text(
+            "; its seams are as long as the cover's, but over the shaped edge it has to give %.0f"
+                + " aslant between crease and seam",
+            g.slant());
   }
 
   private Finding stretch(CornerPlan c) {

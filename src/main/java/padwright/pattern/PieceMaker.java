@@ -70,7 +70,9 @@ final class PieceMaker {
       dustCover().ifPresent(pieces::add);
     }
     for (int i = 0; i < cover.gussets().size(); i++) {
-      pieces.add(gusset(i));
+      for (Gusset.Piece piece : cover.gussets().get(i).pieces()) {
+        pieces.add(gusset(i, piece));
+      }
     }
     mounting.packing().ifPresent(p -> pieces.add(packing(p)));
     return pieces;
@@ -187,19 +189,23 @@ final class PieceMaker {
             sections.each(shape.sideNames(), false, over));
   }
 
-  private PatternPiece gusset(int i) {
+  private PatternPiece gusset(int i, Gusset.Piece piece) {
     Gusset g = cover.gussets().get(i);
     List<LineMark> lines = new ArrayList<>();
-    lines.add(new LineMark(LineKind.SEAM, g.seam()));
-    lines.add(new LineMark(LineKind.FOLD, g.arris()));
-    lines.add(new LineMark(LineKind.RELIEF, g.opening()));
+    lines.add(new LineMark(LineKind.SEAM, piece.seam()));
+    lines.add(new LineMark(g.halved() ? LineKind.SEAM : LineKind.FOLD, piece.arris()));
+    piece.opening().ifPresent(opening -> lines.add(new LineMark(LineKind.RELIEF, opening)));
+    boolean left = g.halved() && piece == g.pieces().get(0);
+    String half = !g.halved() ? "" : left ? "-left" : "-right";
     return form.piece(
-        "gusset-" + (i + 1),
+        "gusset-" + (i + 1) + half,
         Kind.GUSSET,
-        "Gusset, " + g.corner(),
+        !g.halved()
+            ? "Gusset, " + g.corner()
+            : "Gusset, " + g.corner() + (left ? ", left half" : ", right half"),
         spec.covering().name(),
         spec.coverThickness(),
-        g.cut(),
+        piece.cut(),
         List.of(),
         lines,
         List.of(),

@@ -2,6 +2,7 @@ package padwright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -13,9 +14,11 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Kind;
+import padwright.design.WrappedPad.Run;
 import padwright.geometry.Vec2;
 import padwright.pattern.Pads;
 import padwright.pattern.PartResult;
@@ -34,6 +37,7 @@ public class EngineBench {
   private final WrappedPad stool = stool();
   private final WrappedPad hundred = hundred();
   private final WrappedPad domed = domed();
+  private final WrappedPad passage = passage();
 
   private static WrappedPad rest() {
     Pads pads = new Pads();
@@ -49,6 +53,20 @@ public class EngineBench {
     pads.thickness = 18;
     pads.foam = List.of(Pads.layer(50, 0));
     pads.turnUnder = OptionalDouble.empty();
+    return pads.pad();
+  }
+
+  private static WrappedPad passage() {
+    Run front =
+        new Run(
+            List.of("front"),
+            Optional.of(new EdgeShape.Round(12)),
+            OptionalDouble.empty(),
+            OptionalDouble.of(8),
+            Optional.empty(),
+            OptionalDouble.of(80));
+    Pads pads = Pads.seat(front);
+    pads.outline = new OutlineShape.Rectangle(400, 300, List.of(30.0, 30.0, 30.0, 30.0));
     return pads.pad();
   }
 
@@ -93,6 +111,12 @@ public class EngineBench {
   @Benchmark
   public PartResult domedSeat() {
     return engine.run(domed);
+  }
+
+  /** A rounded seat whose rounded, overhanging front passes into plain sides over 80. */
+  @Benchmark
+  public PartResult seatWithPassages() {
+    return engine.run(passage);
   }
 
   /** An outline of 100 lines and arcs, hollow in 25 places. */

@@ -74,7 +74,9 @@ final class SampledWrap {
     int next = 0;
     for (int i = 0; i < outline.pieces.size(); i++) {
       if (outline.pieces.get(i).fold() == Fold.GUSSET) {
-        gussets.put(i, new SampledGusset(pieces.get(next++), outline.pieces.get(i)));
+        gussets.put(
+            i,
+            new SampledGusset(pieces.get(next++), outline.pieces.get(i), outline.next(i), section));
       }
     }
     face();

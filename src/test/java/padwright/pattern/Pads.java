@@ -78,7 +78,7 @@ public final class Pads {
   }
 
   /** A seat of 400 x 300 with runs of its own. */
-  static Pads seat(WrappedPad.Run... runs) {
+  public static Pads seat(WrappedPad.Run... runs) {
     Pads pads = new Pads();
     pads.outline = rectangle(400, 300);
     pads.runs = List.of(runs);

@@ -171,6 +171,39 @@ class PassageTest {
     assertThat(Math.hypot(wanted, by) / wanted).isCloseTo(1.01, within(1e-9));
   }
 
+  /**
+   * The stretch against the covering as it is laid: a thread at one path length goes from stretch
+   * to stretch through the place that it has in each one's own section. No way is shorter than the
+   * straight one that the finding states, and the stretches' own is hardly longer.
+   */
+  @Test
+  void theStretchesAThreadRunsThroughAreHardlyLongerThanTheStraightWay() {
+    for (EdgeShape edge :
+        List.of(new EdgeShape.Square(), new EdgeShape.Round(15), new EdgeShape.Bevel(10))) {
+      PartResult part = seat(30, run(Optional.of(edge), OptionalDouble.of(8), 60)).run();
+      for (Passage p : part.shape().sections().passages().values()) {
+        double most = 0;
+        int n = p.stations().size();
+        double to = Math.min(p.start().taut().developed(), p.end().taut().developed());
+        for (double s = 0; s <= to; s += 0.5) {
+          double way = 0;
+          Vec2 before = p.start().taut().at(s);
+          double x = 0;
+          for (int k = 0; k <= n; k++) {
+            Vec2 at = k < n ? p.stations().get(k).at(s) : p.end().taut().at(s);
+            double next = k < n ? p.length() * (k + 0.5) / n : p.length();
+            way += Math.hypot(next - x, at.distance(before));
+            before = at;
+            x = next;
+          }
+          most = Math.max(most, way / p.length() - 1);
+        }
+        assertThat(n).isGreaterThan(2);
+        assertThat(most).isBetween(0.97 * p.stretch(), 1.15 * p.stretch() + 1e-4);
+      }
+    }
+  }
+
   @Test
   void halfWayBetweenTwoShapesTheEdgeStandsHalfWayBetweenThem() {
     Stack square =

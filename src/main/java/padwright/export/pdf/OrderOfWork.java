@@ -195,9 +195,14 @@ final class OrderOfWork {
       steps.add(
           "At "
               + g.corner()
-              + ", which is hollow: slit the cover as drawn, to the tip of its seam lines. Lay the"
-              + " gusset's edge on the slit's, outside to outside, and sew each seam from the tip"
-              + " out along its line; then snip the gusset up its middle as drawn.");
+              + ", which is hollow: slit the cover as drawn, to the tip of its seam lines. "
+              + (g.halved()
+                  ? "Sew the gusset's two halves together, from the tip down to the end of their"
+                      + " middle seam. "
+                  : "")
+              + "Lay the gusset's edge on the slit's, outside to outside, and sew each seam from"
+              + " the tip out along its line"
+              + (g.halved() ? "." : "; then snip the gusset up its middle as drawn."));
     }
     if (cornersAreCut()) {
       steps.add(

@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -28,7 +28,7 @@ import padwright.pattern.PatternSet;
  * piece, one more for the other hand where that differs, the section, the map of the wrap proof,
  * and one a different corner.
  */
-final class PartFiles {
+public final class PartFiles {
   private static final String SVG = "svg";
 
   private final Job job;
@@ -37,7 +37,7 @@ final class PartFiles {
   private final PrintCorrection correction;
   private final boolean pdf;
 
-  PartFiles(Job job, LocalDate day, Paper paper, PrintCorrection correction, boolean pdf) {
+  public PartFiles(Job job, LocalDate day, Paper paper, PrintCorrection correction, boolean pdf) {
     // The day is printed on everything, whether the job named it or not.
     this.job =
         new Job(job.title(), job.client(), Optional.of(day.toString()), job.units(), job.parts());
@@ -48,7 +48,7 @@ final class PartFiles {
   }
 
   /** Writes the files of one part; returns how many. */
-  int write(OutputFolder out, PartResult result) throws IOException {
+  public int write(OutputFolder out, PartResult result) throws IOException {
     PartHeader header = header(result.asked());
     String folder = result.asked().id() + "/";
     PieceFiles names = new PieceFiles();

@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -8,10 +8,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 
 /** Says in plain words why something could not be written, and what to do. */
-final class WriteFailure {
+public final class WriteFailure {
   private WriteFailure() {}
 
-  static String sentence(Throwable e) {
+  public static String sentence(Throwable e) {
     Throwable cause = e;
     while (!(cause instanceof IOException) && cause.getCause() != null) {
       cause = cause.getCause();

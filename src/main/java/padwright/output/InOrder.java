@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -13,7 +13,7 @@ import java.util.concurrent.TimeUnit;
  * Works on many things side by side, hands the results over in order, and holds only a few of them
  * at a time.
  */
-final class InOrder {
+public final class InOrder {
   /** Below this, starting threads costs more than they save. */
   private static final int FEW = 12;
 
@@ -27,13 +27,13 @@ final class InOrder {
 
   /** One step of work. */
   @FunctionalInterface
-  interface Work<I, O> {
+  public interface Work<I, O> {
     O on(I item) throws Exception;
   }
 
   /** Takes the results, one at a time. */
   @FunctionalInterface
-  interface Taker<O> {
+  public interface Taker<O> {
     void take(O result) throws Exception;
   }
 
@@ -43,7 +43,7 @@ final class InOrder {
    * @throws Exception the first in the items' order that {@code work} threw; by then no work is
    *     going on any more
    */
-  static <I, O> void each(List<I> items, Work<I, O> work, Taker<O> taker) throws Exception {
+  public static <I, O> void each(List<I> items, Work<I, O> work, Taker<O> taker) throws Exception {
     int threads = Math.min(Runtime.getRuntime().availableProcessors() + WAITING, items.size());
     if (items.size() < FEW || threads < 2) {
       for (I item : items) {

@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.io.BufferedOutputStream;
 import java.io.Closeable;
@@ -20,7 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * first; {@link #commit} puts them in their place, and where that fails everything is as it was. A
  * run that ends any other way, an interrupt included, leaves nothing behind.
  */
-final class OutputFolder implements Closeable {
+public final class OutputFolder implements Closeable {
   private static final String HIDDEN = ".padwright-";
   private static final int MOST_TRIES = 100;
 
@@ -38,14 +38,14 @@ final class OutputFolder implements Closeable {
   }
 
   /** What a commit did. */
-  record Outcome(int written, int unchanged, List<String> others) {}
+  public record Outcome(int written, int unchanged, List<String> others) {}
 
   /**
    * Begins a folder.
    *
    * @throws IOException where there is something else of this name, or it may not be written
    */
-  static OutputFolder begin(Path folder) throws IOException {
+  public static OutputFolder begin(Path folder) throws IOException {
     Path target = folder.toAbsolutePath().normalize();
     if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(target)) {
       throw new FileAlreadyExistsException(folder.toString(), null, "a file has this name");
@@ -89,7 +89,7 @@ final class OutputFolder implements Closeable {
   }
 
   /** Writes a text; {@code name} may have folders in it. Several threads may write. */
-  void write(String name, String text) throws IOException {
+  public void write(String name, String text) throws IOException {
     try {
       Files.writeString(place(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     } catch (FileSystemException e) {
@@ -98,7 +98,7 @@ final class OutputFolder implements Closeable {
   }
 
   /** Opens a new file. */
-  OutputStream open(String name) throws IOException {
+  public OutputStream open(String name) throws IOException {
     try {
       return new BufferedOutputStream(
           Files.newOutputStream(place(name), StandardOpenOption.CREATE_NEW));
@@ -124,7 +124,7 @@ final class OutputFolder implements Closeable {
    * @throws padwright.measure.InputRefused where something else is there and is not to be replaced
    * @throws IOException where it cannot be written; the folder is then as it was
    */
-  Outcome commit(boolean replace) throws IOException {
+  public Outcome commit(boolean replace) throws IOException {
     try {
       return new Placement(stage, target).run(replace);
     } catch (FileSystemException e) {

@@ -1,11 +1,11 @@
-package padwright.cli;
+package padwright.output;
 
 /** Counts in words. */
-final class Plural {
+public final class Plural {
   private Plural() {}
 
   /** Such as {@code 1 part} or {@code 3 parts}. */
-  static String of(int count, String noun) {
+  public static String of(int count, String noun) {
     return count + " " + noun + (count == 1 ? "" : "s");
   }
 }

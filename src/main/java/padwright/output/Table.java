@@ -1,10 +1,10 @@
-package padwright.cli;
+package padwright.output;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Text in aligned columns: the first to the left, numbers to the right. */
-final class Table {
+public final class Table {
   private static final String GAP = "  ";
 
   private final String indent;
@@ -14,16 +14,16 @@ final class Table {
   /**
    * @param alignment a letter a column: l or r
    */
-  Table(String indent, String alignment) {
+  public Table(String indent, String alignment) {
     this.indent = indent;
     this.alignment = alignment;
   }
 
-  Table row(String... cells) {
+  public Table row(String... cells) {
     return row(List.of(cells));
   }
 
-  Table row(List<String> cells) {
+  public Table row(List<String> cells) {
     rows.add(List.copyOf(cells));
     return this;
   }

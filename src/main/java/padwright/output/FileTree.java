@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;

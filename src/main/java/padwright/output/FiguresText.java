@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,7 +27,7 @@ import padwright.pattern.PartResult;
  * first. What is sawn is rounded down and what must reach is rounded up, so that neither comes out
  * wrong by the rounding.
  */
-final class FiguresText {
+public final class FiguresText {
   private static final String INDENT = "  ";
 
   private static final double MM2_A_SQUARE_FOOT = 304.8 * 304.8;
@@ -46,21 +46,21 @@ final class FiguresText {
   }
 
   /** The tables of one part, with an empty line before them. */
-  static CharSequence of(PartResult result, Units units) {
+  public static CharSequence of(PartResult result, Units units) {
     FiguresText text = new FiguresText(new JobLengths(units));
     text.part(result);
     return text.out;
   }
 
   /** The job in one line. */
-  static String title(Job job) {
+  public static String title(Job job) {
     return job.title()
         + job.client().map(c -> ", for " + c).orElse("")
         + job.date().map(d -> ", " + d).orElse("");
   }
 
   /** Words of a corner's treatment, such as {@code mitred end}. */
-  static String words(Treatment t) {
+  public static String words(Treatment t) {
     return t.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
@@ -280,7 +280,7 @@ final class FiguresText {
   }
 
   /** Findings in sentences, each after its level. */
-  static String findings(List<Finding> findings, JobLengths lengths) {
+  public static String findings(List<Finding> findings, JobLengths lengths) {
     if (findings.isEmpty()) {
       return INDENT + "nothing to say\n";
     }
@@ -301,7 +301,7 @@ final class FiguresText {
   }
 
   /** Defaults: field, value, and why. */
-  static String table(List<Assumption> assumptions, JobLengths lengths) {
+  public static String table(List<Assumption> assumptions, JobLengths lengths) {
     Table t = new Table(INDENT, "lll");
     for (Assumption a : assumptions) {
       t.row(

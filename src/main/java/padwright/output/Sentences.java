@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,25 +8,25 @@ import padwright.design.Finding;
 import padwright.material.Status;
 
 /** Plain sentences for a terminal. */
-final class Sentences {
+public final class Sentences {
   /** Wide enough for a table, narrow enough for half a screen. */
-  static final int WIDTH = 96;
+  public static final int WIDTH = 96;
 
   private Sentences() {}
 
   /** The text with a full stop at its end. */
-  static String closed(String text) {
+  public static String closed(String text) {
     String t = text.stripTrailing();
     return t.isEmpty() || t.endsWith(".") || t.endsWith("!") || t.endsWith("?") ? t : t + ".";
   }
 
   /** The level as a maker reads it. */
-  static String level(Finding.Level level) {
+  public static String level(Finding.Level level) {
     return level.name().toLowerCase(Locale.ROOT);
   }
 
   /** How far a figure can be trusted, in words. */
-  static String status(Status status) {
+  public static String status(Status status) {
     return switch (status) {
       case PUBLISHED -> "published";
       case PRACTICE -> "common practice, no source";
@@ -41,7 +41,7 @@ final class Sentences {
    *
    * @param beside its numbers in other units, a sentence with a space before it; may be empty
    */
-  static String finding(Finding f, String beside) {
+  public static String finding(Finding f, String beside) {
     StringBuilder s = new StringBuilder(closed(f.message())).append(beside);
     if (!f.remedy().isBlank()) {
       s.append(' ').append(closed(f.remedy()));
@@ -53,7 +53,7 @@ final class Sentences {
   }
 
   /** Lines of at most {@link #WIDTH}, the first after {@code label}, the rest under its end. */
-  static String block(String indent, String label, int labelWidth, String text) {
+  public static String block(String indent, String label, int labelWidth, String text) {
     String hanging = " ".repeat(indent.length() + labelWidth);
     StringBuilder s = new StringBuilder(indent).append(padded(label, labelWidth));
     int room = Math.max(20, WIDTH - hanging.length());
@@ -64,7 +64,7 @@ final class Sentences {
     return s.toString();
   }
 
-  static String padded(String text, int width) {
+  public static String padded(String text, int width) {
     return text + " ".repeat(Math.max(0, width - text.length()));
   }
 

@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -14,20 +14,20 @@ import padwright.measure.Sentence;
  * inches inches first, in fractions where they are measured and in thousandths where they are only
  * compared, with the mm after them. A length that is not finite is a dash.
  */
-record JobLengths(Units units) {
+public record JobLengths(Units units) {
   private static final Pattern WHOLLY_MM = Pattern.compile("(-?\\d+(?:\\.\\d+)?) mm");
 
-  boolean inches() {
+  public boolean inches() {
     return units == Units.INCH;
   }
 
   /** Without the unit, to a tenth of a mm. */
-  static String mm(double mm, Rounding rounding) {
+  public static String mm(double mm, Rounding rounding) {
     return Double.isFinite(mm) ? LengthText.mmNumber(mm, LengthText.MM_DIGITS, rounding) : "-";
   }
 
   /** Without the unit, to a thirty-second. */
-  static String inches(double mm, Rounding rounding) {
+  public static String inches(double mm, Rounding rounding) {
     if (!Double.isFinite(mm)) {
       return "-";
     }
@@ -36,12 +36,12 @@ record JobLengths(Units units) {
   }
 
   /** In running text: {@code 20.0 mm}, or {@code 25/32 in (20.0 mm)}. */
-  String spoken(double mm) {
+  public String spoken(double mm) {
     return spoken(mm, mm(mm, Rounding.NEAREST));
   }
 
   /** A leg, which is named by its whole or half mm: {@code 8}, or {@code 5/16 in (8 mm)}. */
-  String leg(double mm) {
+  public String leg(double mm) {
     return inches() ? spoken(mm, Sentence.plain(Math.round(mm * 10) / 10.0)) : Sentence.plain(mm);
   }
 
@@ -50,24 +50,24 @@ record JobLengths(Units units) {
   }
 
   /** A depth in a table: {@code 7.0}, or {@code 0.276 (7.0)}. */
-  String depth(double mm) {
+  public String depth(double mm) {
     String text = mm(mm, Rounding.NEAREST);
     return inches() && Double.isFinite(mm) ? LengthText.thousandths(mm) + " (" + text + ")" : text;
   }
 
   /** The head of a table of depths. */
-  String depthUnit() {
+  public String depthUnit() {
     return inches() ? "in (mm)" : "mm";
   }
 
   /** The value of a default: one that is a length in mm gets its inches. */
-  String value(String text) {
+  public String value(String text) {
     Matcher m = WHOLLY_MM.matcher(text);
     return inches() && m.matches() ? spoken(Double.parseDouble(m.group(1)), m.group(1)) : text;
   }
 
   /** What a finding in mm comes to in inches; empty where there is nothing to say. */
-  String beside(Finding f) {
+  public String beside(Finding f) {
     if (!inches() || !f.unit().equals("mm") || !finite(f.value())) {
       return "";
     }
@@ -78,7 +78,7 @@ record JobLengths(Units units) {
   }
 
   /** What to add to a heading over sentences, whose plain numbers are mm in every job. */
-  String inSentences() {
+  public String inSentences() {
     return inches() ? " (plain lengths in mm)" : "";
   }
 

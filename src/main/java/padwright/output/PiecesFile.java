@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -10,16 +10,16 @@ import padwright.export.PiecesJson;
 import padwright.pattern.PartResult;
 
 /** The file of a job that has every piece as numbers, written part by part. */
-final class PiecesFile implements Closeable {
+public final class PiecesFile implements Closeable {
   private final Writer out;
   private final PiecesJson json;
 
-  PiecesFile(OutputFolder folder, Job job) throws IOException {
+  public PiecesFile(OutputFolder folder, Job job) throws IOException {
     out = new OutputStreamWriter(folder.open("pieces.json"), StandardCharsets.UTF_8);
     json = new PiecesJson(job, out);
   }
 
-  void add(PartResult part) throws IOException {
+  public void add(PartResult part) throws IOException {
     json.add(part);
   }
 

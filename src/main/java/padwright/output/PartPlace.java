@@ -1,4 +1,4 @@
-package padwright.cli;
+package padwright.output;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -11,11 +11,11 @@ import padwright.measure.InputRefused;
  * Finds where in the job file a part stands that the engine refuses: the engine names the part's
  * field, but knows no file. The file is read again for it, which only a refused job pays for.
  */
-final class PartPlace {
+public final class PartPlace {
   private PartPlace() {}
 
   /** The same refusal with file, line, path and the value as it is written. */
-  static InputRefused found(InputRefused r, Path job, int part, String id) {
+  public static InputRefused found(InputRefused r, Path job, int part, String id) {
     try {
       Node node = LocatedJson.read(job).require("parts").array().get(part);
       for (String field : fields(r.path(), id)) {
