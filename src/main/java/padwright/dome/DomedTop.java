@@ -45,8 +45,8 @@ final class DomedTop {
     this.outline = outline;
     this.passage = passage;
     this.profiles = profiles;
-    sides = new FaceSides(outline);
     alike = Arrays.stream(profiles).allMatch(p -> p == profiles[0]);
+    sides = new FaceSides(outline, alike);
     levels = alike ? even() : uneven();
   }
 
@@ -158,9 +158,17 @@ final class DomedTop {
     return most;
   }
 
-  /** The edge of the face in plan. */
+  /**
+   * The edge of the face in plan.
+   *
+   * @throws MeshRefused where nothing is left of it, it comes in several loops, or those of sides
+   *     that differ do not meet
+   */
   Path edge() {
-    return at(levels.get(levels.size() - 1)).orElseThrow(() -> parted(0));
+    Level lowest = levels.get(levels.size() - 1);
+    return alike
+        ? at(lowest).orElseThrow(() -> parted(0))
+        : FaceRow.of(sides, lowest.outs()).orElseThrow(DomedTop::unjoined);
   }
 
   /**
@@ -170,12 +178,12 @@ final class DomedTop {
    */
   Optional<Path> at(Level level) {
     double[] outs = level.outs();
-    if (sides.convex()) {
-      return Offset.by(outline, outs);
-    }
     Optional<Path> joined = alike ? Optional.empty() : FaceRow.of(sides, outs);
     if (joined.isPresent()) {
       return joined;
+    }
+    if (sides.convex()) {
+      return Offset.by(outline, outs);
     }
     double[] outwards = Arrays.stream(outs).map(d -> Math.max(0, d)).toArray();
     double[] inwards = Arrays.stream(outs).map(d -> Math.min(0, d)).toArray();
@@ -197,13 +205,17 @@ final class DomedTop {
   private Path one(Path outline, double[] distances) {
     List<Path> loops = OffsetCurve.loops(outline, distances);
     if (loops.isEmpty() && !alike) {
-      throw new MeshRefused(
-          "at one height the edges of sides that differ do not meet", "let them differ less");
+      throw unjoined();
     }
     if (loops.size() != 1) {
       throw parted(loops.size());
     }
     return loops.get(0);
+  }
+
+  private static MeshRefused unjoined() {
+    return new MeshRefused(
+        "the faces of sides that differ do not join into one", "let their edges differ less");
   }
 
   private static MeshRefused parted(int pieces) {

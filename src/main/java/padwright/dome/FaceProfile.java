@@ -108,7 +108,7 @@ record FaceProfile(List<Row> rows, double surplus) {
         }
       }
       // The edge slides along its ramp, so that the ramps stay in the planes they are in.
-      boolean slides = r > 0 && r + 1 == rows.size();
+      boolean slides = r > 0 && r + 1 == rows.size() && above > 0;
       double along = slides ? (row.height() - moved) * (row.out() - rows.get(r - 1).out()) : 0;
       level.add(new Row(slides ? row.out() + along / above : row.out(), moved));
     }

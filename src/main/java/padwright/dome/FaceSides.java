@@ -27,6 +27,7 @@ final class FaceSides {
 
   private final List<Segment> segments;
   private final boolean convex;
+  private final boolean tangents;
   private final Side[] sides;
 
   /** For the joint after each side: how much it turns, radians, and square to its bisector. */
@@ -34,9 +35,15 @@ final class FaceSides {
 
   private final Vec2[] across;
 
-  FaceSides(Path outline) {
+  /**
+   * The sides of an outline.
+   *
+   * @param alike whether all are moved alike
+   */
+  FaceSides(Path outline, boolean alike) {
     segments = outline.segments();
     convex = Offset.convex(outline);
+    tangents = !convex || !alike;
     sides = segments.stream().map(Side::of).toArray(Side[]::new);
     turns = new double[sides.length];
     across = new Vec2[sides.length];
@@ -148,11 +155,12 @@ final class FaceSides {
 
   /**
    * The place so far out of two sides, near another. Neighbours run on past their ends along their
-   * tangents there, as {@link padwright.geometry.OffsetCurve} has it; of a convex outline, and of
-   * sides that meet because one between them is used up, along their whole lines and circles.
+   * tangents there, as {@link padwright.geometry.OffsetCurve} has it; those of a convex outline
+   * that is moved alike ({@link Offset}), and sides that meet because one between them is used up,
+   * along their whole lines and circles.
    */
   Optional<Vec2> meet(int a, int b, double outA, double outB, Vec2 near) {
-    boolean own = !convex && b == next(a);
+    boolean own = tangents && b == next(a);
     Vec2 p = near;
     for (int step = 0; step < STEPS; step++) {
       Vec2 u = own ? sides[a].ownOutwards(p) : sides[a].outwards(p);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import padwright.design.EdgeShape;
 import padwright.design.OutlineShape;
 import padwright.design.OutlineShape.FreePath;
 import padwright.design.OutlineShape.Leg;
@@ -161,5 +162,23 @@ class FreeFaceTest {
       assertThat(Math.abs(d.gaussBonnet())).isLessThan(1e-9);
       assertThat(Math.abs(DiscreteCurvature.of(mesh(top)).gaussBonnetGap())).isLessThan(1e-9);
     }
+  }
+
+  @Test
+  void aSquareSideBesideFullRoundOnesHasItsEdgeAtTheTop() {
+    Pads pads = new Pads();
+    pads.outline = Pads.rectangle(420, 360);
+    pads.foam = List.of(Pads.layer(70, 0));
+    pads.edge = new EdgeShape.FullRound();
+    pads.runs =
+        List.of(Pads.run(Optional.of(new EdgeShape.Square()), OptionalDouble.of(0.2), "right"));
+    PartResult r = new PatternEngine(Pads.CATALOGUE).run(pads.pad());
+    DomedTop top = DomedTop.of(r.shape());
+    FaceProfile square = top.profile(1);
+    assertThat(square.edge().height()).isEqualTo(square.top());
+    DomeReport d = DomeAnalyst.of(r.shape(), r.spec(), r.cover().corners()).orElseThrow();
+    assertThat(d.refusal()).isEmpty();
+    assertThat(d.mean()).isBetween(1e-5, 0.05);
+    assertThat(Math.abs(d.gaussBonnet())).isLessThan(1e-9);
   }
 }
