@@ -21,6 +21,9 @@ public final class OffsetCurve {
   /** A shorter piece, mm, is rounding. */
   private static final double SHORTEST = 1e-7;
 
+  /** A corner that turns less, as the sine of its turn, is none: neighbours are all but in line. */
+  private static final double BLUNT = 1e-6;
+
   /** A corner sharper than this, in mitre lengths for a mm moved, is cut off square. */
   private static final double LONGEST_MITRE = 12;
 
@@ -29,6 +32,9 @@ public final class OffsetCurve {
   private final double[] starts;
   private final double[] ends;
   private final double sign;
+  private final Segment[] moved;
+  private final Segment[] bridges;
+  private boolean bridging;
 
   private OffsetCurve(Path outline, double[] starts, double[] ends) {
     this.outline = outline;
@@ -40,6 +46,61 @@ public final class OffsetCurve {
       sum += d;
     }
     this.sign = sum >= 0 ? 1 : -1;
+    int n = segments.size();
+    moved = new Segment[n];
+    for (int i = 0; i < n; i++) {
+      moved[i] = moved(segments.get(i), starts[i], ends[i]);
+    }
+    bridges = new Segment[n];
+    for (int i = 0; i < n; i++) {
+      bridge(i, (i + 1) % n);
+    }
+  }
+
+  /**
+   * At a blunt corner between sides that were moved unlike, one side ends before the corner, where
+   * the other one meets it once it is lengthened.
+   */
+  private void bridge(int i, int j) {
+    if (i == j || moved[i] == null || moved[j] == null || ends[i] == starts[j]) {
+      return;
+    }
+    Vec2 from = moved[i].end();
+    Vec2 to = moved[j].start();
+    Vec2 da = moved[i].directionAt(1);
+    Vec2 db = moved[j].directionAt(0);
+    double cross = da.cross(db);
+    if (Math.abs(cross) <= BLUNT || opens(da, db, from, to)) {
+      return;
+    }
+    Vec2 gap = to.minus(from);
+    double back = da.cross(gap) / cross;
+    if (back >= 0 == gap.cross(db) / cross >= 0) {
+      return;
+    }
+    double reach = 2 * gap.length() / Math.abs(cross);
+    Segment longer =
+        back >= 0
+            ? Segment.line(to.along(db, -reach), to)
+            : Segment.line(from, from.along(da, reach));
+    Segment cut = back >= 0 ? moved[i] : moved[j];
+    Vec2 near = back >= 0 ? from : to;
+    Vec2 meet =
+        Intersections.between(cut, longer).stream()
+            .min(Comparator.comparingDouble(p -> p.distance(near)))
+            .orElse(null);
+    if (meet == null) {
+      return;
+    }
+    bridging = true;
+    double at = fraction(cut, meet);
+    if (back >= 0) {
+      moved[i] = part(cut, cut.start(), meet, at);
+      bridges[i] = Segment.line(meet, to);
+    } else {
+      moved[j] = part(cut, meet, cut.end(), 1 - at);
+      bridges[i] = Segment.line(from, meet);
+    }
   }
 
   /**
@@ -73,10 +134,6 @@ public final class OffsetCurve {
   /** The moved segments with what joins them, one closed chain. */
   private List<Segment> raw() {
     int n = segments.size();
-    Segment[] moved = new Segment[n];
-    for (int i = 0; i < n; i++) {
-      moved[i] = moved(segments.get(i), starts[i], ends[i]);
-    }
     List<Segment> chain = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int j = (i + 1) % n;
@@ -107,6 +164,10 @@ public final class OffsetCurve {
   }
 
   private void join(List<Segment> chain, int i, int j) {
+    if (bridges[i] != null) {
+      chain.add(bridges[i]);
+      return;
+    }
     Segment a = segments.get(i);
     Segment b = segments.get(j);
     Vec2 from = end(a, ends[i], true);
@@ -163,12 +224,23 @@ public final class OffsetCurve {
     OffsetNearness near = new OffsetNearness(outline, starts, ends);
     for (int i = 0; i < raw.size(); i++) {
       for (Segment piece : pieces(raw.get(i), cuts.get(i))) {
-        if (near.clear(piece.pointAt(0.5))) {
+        int corner = bridged(raw.get(i));
+        if (near.clear(piece.pointAt(0.5), corner)) {
           kept.add(piece);
         }
       }
     }
     return kept;
+  }
+
+  /** The side before the corner that a segment of the chain bridges; -1 where it does not. */
+  private int bridged(Segment s) {
+    for (int i = 0; bridging && i < bridges.length; i++) {
+      if (bridges[i] == s) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** Where each segment of the chain meets others, but for the joints with its neighbours. */

@@ -28,9 +28,16 @@ final class OffsetNearness {
     furthest = most;
   }
 
-  boolean clear(Vec2 p) {
+  /**
+   * @param corner number of the side before a corner whose two sides do not count: the place lies
+   *     on what joins them; -1 for none
+   */
+  boolean clear(Vec2 p, int corner) {
     int n = segments.size();
     for (int i : boxes.near(p, furthest)) {
+      if (corner >= 0 && (i == corner || i == (corner + 1) % n)) {
+        continue;
+      }
       Segment s = segments.get(i);
       Vec2 q = s.nearest(p);
       double d = movedAt(i, q) - NEARER;

@@ -53,6 +53,45 @@ class OffsetCurveTest {
     }
   }
 
+  /**
+   * Worked by hand: at a corner of 30 degrees the side that was moved less runs on to the other.
+   */
+  @Test
+  void bluntCornersBetweenSidesMovedUnlikeMeetWhereTheirLinesCross() {
+    double rise = 60 * Math.sin(Math.PI / 6);
+    double run = 60 * Math.cos(Math.PI / 6);
+    Path outline =
+        Path.polygon(
+            new Vec2(0, 0),
+            new Vec2(100, 0),
+            new Vec2(100 + run, rise),
+            new Vec2(100 + run, 200),
+            new Vec2(60, 200),
+            new Vec2(60, 120),
+            new Vec2(0, 120));
+    double back = 20 / Math.tan(Math.PI / 6);
+    List<Path> first = OffsetCurve.loops(outline, new double[] {20, 0, 0, 0, 0, 0, 0});
+    assertThat(first).hasSize(1);
+    // What is added is a strip of 20 whose end is cut aslant.
+    assertThat(first.get(0).area() - outline.area())
+        .isCloseTo(20 * (100 - back) + 20 * back / 2, within(1e-6));
+    assertThat(first.get(0).segments())
+        .anyMatch(s -> s.start().distance(new Vec2(100 - back, -20)) < 1e-6);
+    assertThat(first.get(0).segments()).hasSize(7);
+
+    List<Path> second = OffsetCurve.loops(outline, new double[] {0, 20, 0, 0, 0, 0, 0});
+    assertThat(second).hasSize(1);
+    // The same at the lower end, and at the upper one a corner of 60 degrees, likewise blunt.
+    double over = 20 / Math.tan(Math.PI / 3);
+    assertThat(second.get(0).area() - outline.area())
+        .isCloseTo(20 * (60 - back - over) + 20 * (back + over) / 2, within(1e-6));
+
+    List<Path> inwards = OffsetCurve.loops(outline, new double[] {-20, 0, 0, 0, 0, 0, 0});
+    assertThat(inwards).hasSize(1);
+    assertThat(outline.area() - inwards.get(0).area())
+        .isCloseTo(20 * 100 + 20 * back / 2, within(1e-6));
+  }
+
   @Test
   void aNeckThatClosesLeavesTwoLoops() {
     Path bone =
