@@ -1,9 +1,0 @@
-package padwright.desk.screen;
-
-import javafx.scene.layout.Region;
-
-final class SolidPane extends Region {
-  void setDark(boolean b) {}
-
-  void show(padwright.desk.solid.Solid s) {}
-}
