@@ -28,9 +28,13 @@ final class Band {
   /** What stands at a height is looked for this much above or below it, mm. */
   private static final double BESIDE = 1e-6;
 
+  /** A layer thinner than this, mm, is not there. */
+  private static final double FLUSH = 0.01;
+
   private final List<Vec2> corners;
   private final List<Vec2> outer;
   private final double inside;
+  private final double lowest;
   private final double low;
   private final double high;
   private final double ceiling;
@@ -43,10 +47,19 @@ final class Band {
     this.corners = List.copyOf(corners);
     this.outer = List.copyOf(outer);
     inside = corners.stream().mapToDouble(Vec2::x).min().orElseThrow();
-    low = corners.stream().mapToDouble(Vec2::y).min().orElseThrow();
-    high = corners.stream().mapToDouble(Vec2::y).max().orElseThrow();
+    high = outer.stream().mapToDouble(Vec2::y).max().orElseThrow();
+    List<Double> heights = heights();
+    lowest = heights.get(0);
+    double foot = lowest;
+    for (double height : heights) {
+      // What lies flush against the layer below has an edge that no pencil could draw.
+      if (height < high && most(height, true) - least(height, true) < FLUSH && foot == height) {
+        foot = heights.get(heights.indexOf(height) + 1);
+      }
+    }
+    low = foot;
     double top = low;
-    for (double height : heights()) {
+    for (double height : heights) {
       if (height > low + BESIDE && least(height, false) > inside + BESIDE) {
         top = Math.max(top, height);
       }
@@ -160,7 +173,8 @@ final class Band {
   }
 
   private double reach(List<Vec2> polygon, double height, boolean above, int sign) {
-    double y = Math.max(low + BESIDE, Math.min(high - BESIDE, height + (above ? BESIDE : -BESIDE)));
+    double y =
+        Math.max(lowest + BESIDE, Math.min(high - BESIDE, height + (above ? BESIDE : -BESIDE)));
     double most = Double.NEGATIVE_INFINITY;
     Vec2 a = polygon.get(polygon.size() - 1);
     for (Vec2 b : polygon) {

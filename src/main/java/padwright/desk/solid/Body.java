@@ -63,6 +63,15 @@ public final class Body {
     return points;
   }
 
+  /** The same as a graphics card wants them. */
+  public float[] floats() {
+    float[] floats = new float[points.length];
+    for (int i = 0; i < floats.length; i++) {
+      floats[i] = (float) points[i];
+    }
+    return floats;
+  }
+
   /** Three points of each triangle. */
   public int[] triangles() {
     return triangles;

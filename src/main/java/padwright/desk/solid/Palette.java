@@ -24,7 +24,7 @@ public record Palette(
         0xFFE6D9A2,
         0xFFCFC08A,
         0xFFF3F1EC,
-        0xFF6B9AA1,
+        0xFF4F838B,
         0xFF9A968D);
   }
 

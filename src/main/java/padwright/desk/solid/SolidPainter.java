@@ -13,16 +13,16 @@ import java.util.Optional;
  */
 public final class SolidPainter {
   /** Direction of the light from over the left shoulder, of length 1. */
-  private static final float LIGHT_X = -0.36f;
+  public static final float LIGHT_X = -0.36f;
 
-  private static final float LIGHT_Y = 0.48f;
-  private static final float LIGHT_Z = 0.8f;
+  public static final float LIGHT_Y = 0.48f;
+  public static final float LIGHT_Z = 0.8f;
 
   /** Shares of the light: all round, from over the shoulder, and along the view. */
-  private static final float ROUND = 0.36f;
+  public static final float ROUND = 0.36f;
 
-  private static final float KEY = 0.44f;
-  private static final float VIEW = 0.24f;
+  public static final float KEY = 0.44f;
+  public static final float VIEW = 0.24f;
 
   /** How far beside its pixel a face's depth may be what a line on it has, in pixels. */
   private static final double BESIDE = 3;

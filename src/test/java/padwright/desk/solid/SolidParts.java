@@ -12,10 +12,12 @@ import padwright.pattern.PatternEngine;
 final class SolidParts {
   private static final Catalogue CATALOGUE = CatalogueReader.builtIn();
 
+  private static final List<PartResult> DEMO = file(Path.of("demo", "reading-nook.json"));
+
   private SolidParts() {}
 
   static List<PartResult> demo() {
-    return file(Path.of("demo", "reading-nook.json"));
+    return DEMO;
   }
 
   static PartResult demo(String id) {
@@ -81,7 +83,7 @@ final class SolidParts {
         "{\"rectangle\": {\"length\": 500, \"width\": 400, \"radius\": 60}}",
         "\"foam\": [{\"foam\": \"firm\", \"thickness\": 40, \"overhang\": 0}],"
             + WOOL
-            + ", \"runs\": [{\"sides\": [\"front\"], \"edge\": {\"round\": 30}, \"passage\": 120}]");
+            + ", \"runs\": [{\"sides\": [\"front\"], \"edge\": {\"round\": 25}, \"passage\": 120}]");
   }
 
   static List<PartResult> unusual() {
