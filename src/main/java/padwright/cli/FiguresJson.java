@@ -189,6 +189,7 @@ final class FiguresJson {
     out.array("seams");
     for (DomeReport.Seam s : d.seams()) {
       out.object(null).text("at", s.corner()).number("length", s.length());
+      out.flag("hollow", s.hollow());
       out.number("fromX", s.from().x()).number("fromY", s.from().y());
       out.number("toX", s.to().x()).number("toY", s.to().y()).end();
     }

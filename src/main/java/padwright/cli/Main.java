@@ -22,7 +22,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Main {
   /** In the order they are used at the bench. */
   private static final List<String> COMMANDS =
-      List.of("new", "outline", "fit", "check", "figures", "draft", "catalogue");
+      List.of("new", "outline", "fit", "check", "figures", "draft", "catalogue", "desk");
 
   private static final int WIDTH = 100;
 
@@ -87,6 +87,7 @@ public final class Main {
       case "figures" -> new FiguresCommand(streams);
       case "draft" -> new DraftCommand(streams);
       case "catalogue" -> new CatalogueCommand(streams);
+      case "desk" -> new DeskCommand();
       default -> throw new IllegalArgumentException(name);
     };
   }

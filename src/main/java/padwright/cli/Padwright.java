@@ -44,6 +44,6 @@ final class Padwright implements Runnable {
   public void run() {
     throw new ParameterException(
         new CommandLine(spec),
-        "name a command: new, outline, fit, check, figures, draft or catalogue");
+        "name a command: new, outline, fit, check, figures, draft, catalogue or desk");
   }
 }

@@ -7,7 +7,6 @@ import padwright.cover.CornerPlan;
 import padwright.design.PadSpec;
 import padwright.dome.DomeReport.Place;
 import padwright.dome.DomeReport.Seam;
-import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -35,44 +34,34 @@ public final class DomeAnalyst {
 
   /**
    * The same on a finer mesh. Half the edges change a patch's strain by under a tenth, or by under
-   * half a thousandth of the length.
+   * half a thousandth of the length, on faces of seat size; on large free outlines often by more
+   * (decision 20).
    */
   static Optional<DomeReport> of(
       PadShape shape, PadSpec spec, List<CornerPlan> corners, double finer) {
-    DomedTop top = DomedTop.of(shape.outline(), shape.section().taut());
+    if (shape.sections().special().isEmpty()
+        && FaceProfile.of(shape.section().taut()).surplus() < SURPLUS) {
+      return Optional.empty();
+    }
+    DomedTop top = DomedTop.of(shape);
     if (top.surplus() < SURPLUS) {
       return Optional.empty();
     }
-    if (!shape.sections().special().isEmpty()) {
-      return refused(top, "sides with an edge of their own are not worked out");
-    }
-    if (!Offset.convex(shape.outline())) {
-      return refused(top, "an outline with a hollow is not worked out");
-    }
-    Optional<Path> edge = top.edge();
-    if (edge.isEmpty()) {
-      return refused(top, "nothing is left of the face inside its edge");
-    }
     try {
-      return Optional.of(report(shape, spec, corners, top, edge.get(), finer));
+      return Optional.of(report(shape, spec, corners, top, finer));
     } catch (MeshRefused e) {
-      return refused(top, e.getMessage());
+      return Optional.of(DomeReport.refused(top.surplus(), e.getMessage()));
     }
-  }
-
-  private static Optional<DomeReport> refused(DomedTop top, String why) {
-    return Optional.of(DomeReport.refused(top.surplus(), why));
   }
 
   private static DomeReport report(
-      PadShape shape,
-      PadSpec spec,
-      List<CornerPlan> corners,
-      DomedTop top,
-      Path edge,
-      double finer) {
-    List<DomeMesh.Line> lines = DomeMesh.lines(top);
+      PadShape shape, PadSpec spec, List<CornerPlan> corners, DomedTop top, double finer) {
+    top.check();
+    Path edge = top.edge();
+    FaceCheck.rows(top);
+    List<HipTracer.Line> lines = new HipTracer(top).lines();
     TriangleMesh mesh = DomeMesh.of(top, edge, lines, DomeMesh.size(edge.area()) / finer);
+    FaceCheck.mesh(top, mesh);
     Flattening flat = Flattener.flatten(mesh);
     if (flat.refusal().isPresent()) {
       return DomeReport.refused(top.surplus(), flat.refusal().get());
@@ -109,18 +98,18 @@ public final class DomeAnalyst {
       PadShape shape,
       List<CornerPlan> corners,
       TriangleMesh mesh,
-      List<DomeMesh.Line> lines,
+      List<HipTracer.Line> lines,
       DomeReport whole) {
     TriangleMesh cut = mesh;
     List<Seam> seams = new ArrayList<>();
-    for (DomeMesh.Line line : lines) {
+    for (HipTracer.Line line : lines) {
       Vec2 from = line.points().get(0);
       Vec2 to = line.points().get(line.points().size() - 1);
       cut = SeamCut.along(cut, from, to);
-      seams.add(new Seam(name(shape, corners, line), from, to));
+      seams.add(new Seam(name(shape, corners, line), from, to, line.hollow()));
     }
     Flattening opened = Flattener.flatten(cut);
-    if (seams.isEmpty() || opened.refusal().isPresent()) {
+    if (seams.isEmpty() || !usable(opened, seams)) {
       return whole;
     }
     Patches left = Patches.of(opened);
@@ -138,8 +127,14 @@ public final class DomeAnalyst {
         whole.gaussBonnet());
   }
 
-  private static String name(PadShape shape, List<CornerPlan> corners, DomeMesh.Line line) {
-    if (shape.outline().segments().get(line.segment()).isArc()) {
+  /** A seam at a hollow place opens: its two edges may lie over each other in the flat. */
+  private static boolean usable(Flattening opened, List<Seam> seams) {
+    return opened.refusal().isEmpty()
+        || opened.flipped() == 0 && opened.settled() && seams.stream().anyMatch(Seam::hollow);
+  }
+
+  private static String name(PadShape shape, List<CornerPlan> corners, HipTracer.Line line) {
+    if (line.curve()) {
       return shape.sideNames().get(line.segment());
     }
     Vec2 apex = shape.outline().segments().get(line.segment()).end();

@@ -59,8 +59,13 @@ public record DomeReport(
   /** A strain and where it is in plan: the corner or side it is nearest to. */
   public record Place(double strain, Vec2 at, String near) {}
 
-  /** A seam in plan, from the edge of the face inwards, mm, at a corner or rounding. */
-  public record Seam(String corner, Vec2 from, Vec2 to) {
+  /**
+   * A seam in plan, from the edge of the face inwards, mm, at a corner or rounding.
+   *
+   * @param hollow whether the outline is hollow there: the covering is slit and a piece let in,
+   *     where at another corner what is too much is sewn away
+   */
+  public record Seam(String corner, Vec2 from, Vec2 to, boolean hollow) {
     public double length() {
       return from.distance(to);
     }

@@ -1,153 +1,308 @@
 package padwright.dome;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import padwright.geometry.Offset;
+import padwright.geometry.OffsetCurve;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.geometry.mesh.MeshRefused;
+import padwright.shape.Outlines;
+import padwright.shape.PadShape;
 import padwright.shape.TautPath;
 
 /**
- * The face of a pad in space: every point of a convex outline is moved along its normal by x(s) at
- * the height z(s) of the taut path; level in the middle. Sharp corners are mitred, as the solid's
- * are. The face ends where the covering has turned down by 45 degrees, or where a narrow bend takes
- * it further: what is steeper is wall, and its fullness is the corners' concern (our own division).
- * A narrow bend is taken as a crease, a wide one as a row of chords, so that the face is made of
- * ramps with straight sections. mm.
+ * The face of a pad in space: every point of the outline is moved along its normal by x(s) at the
+ * height z(s) of the taut path of its side; level in the middle. Corners are mitred, as the solid's
+ * are; where two sides have sections of their own, both run on to the arris that they make in
+ * space. mm.
  */
 final class DomedTop {
-  /** Where the covering is steeper than this, radians, it lies on the wall; own choice. */
-  static final double WALL = Math.PI / 4;
+  /** Slack in a place on a row, mm; arithmetic only. */
+  static final double SAME = 1e-6;
 
-  /** A bend no longer than this, mm, is a crease, and a wider one has chords no longer; own. */
-  static final double NARROW = 10;
+  /** An offset outline keeps its distance within this, mm: its pieces are joined within 1e-5. */
+  static final double JOINED = 1e-4;
 
-  /** Rows nearer to each other in plan, mm, are one: chords of a narrow bend are no closer. */
-  private static final double CLOSEST = 4;
-
-  /** Slack in an angle; arithmetic only. */
-  private static final double SAME = 1e-6;
-
+  private final FaceSides sides;
   private final Path outline;
-  private final List<Row> rows;
-  private final double surplus;
+  private final FaceProfile[] profiles;
+  private final boolean alike;
 
-  /**
-   * Where the slope changes: so far out of the outline in plan, so high over the back of the board.
-   */
-  record Row(double out, double height) {}
+  /** A side along which the section changes; blank where there is none. */
+  private final String passage;
 
-  private DomedTop(Path outline, List<Row> rows, double surplus) {
+  private final List<Level> levels;
+
+  /** So far out of every side the face comes down to one height. */
+  record Level(double height, double[] outs) {}
+
+  private DomedTop(Path outline, FaceProfile[] profiles, String passage) {
     this.outline = outline;
-    this.rows = rows;
-    this.surplus = surplus;
+    this.passage = passage;
+    this.profiles = profiles;
+    alike = Arrays.stream(profiles).allMatch(p -> p == profiles[0]);
+    sides = new FaceSides(outline, alike);
+    levels = alike ? even() : uneven();
   }
 
+  /** A top with the same section all round. */
   static DomedTop of(Path outline, TautPath taut) {
-    List<Row> rows = new ArrayList<>();
-    double s = taut.startX();
-    Vec2 end = taut.neutral().start();
-    for (Segment piece : taut.neutral().segments()) {
-      double before = -piece.directionAt(0).angle();
-      double after = -piece.directionAt(1).angle();
-      boolean narrow = piece.isArc() && piece.length() <= NARROW;
-      if (before > WALL - SAME || narrow && after > WALL) {
-        break;
-      }
-      double part = after <= WALL ? 1 : (WALL - before) / (after - before);
-      if (narrow) {
-        // The corner that the straight pieces beside it make.
-        double reach = piece.radius() * Math.tan(Math.abs(piece.sweep()) / 2);
-        add(rows, piece.start().along(piece.directionAt(0), reach));
-      } else if (piece.isArc()) {
-        int chords = (int) Math.ceil(part * piece.length() / NARROW);
-        for (int k = 0; k <= chords; k++) {
-          add(rows, piece.pointAt(part * k / chords));
-        }
-      } else if (rows.isEmpty()) {
-        add(rows, piece.start());
-      }
-      s += part * piece.length();
-      end = piece.pointAt(part);
-      if (part < 1) {
-        break;
-      }
-    }
-    // The edge is where it is: what would make a row too close to it gives way.
-    while (rows.size() > 1 && end.x() < rows.get(rows.size() - 1).out() + CLOSEST) {
-      rows.remove(rows.size() - 1);
-    }
-    rows.add(new Row(end.x(), end.y()));
-    return new DomedTop(outline, rows, s - end.x());
+    FaceProfile[] profiles = new FaceProfile[outline.segments().size()];
+    Arrays.fill(profiles, FaceProfile.of(taut));
+    return new DomedTop(outline, profiles, "");
   }
 
-  private static void add(List<Row> rows, Vec2 at) {
-    if (rows.isEmpty() || at.x() > rows.get(rows.size() - 1).out() + CLOSEST) {
-      rows.add(new Row(at.x(), at.y()));
+  static DomedTop of(PadShape shape) {
+    if (shape.sections().special().isEmpty()) {
+      return of(shape.outline(), shape.section().taut());
     }
+    int n = shape.outline().segments().size();
+    FaceProfile[] profiles = new FaceProfile[n];
+    List<Double> heights = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      TautPath taut = shape.sections().path(shape.sideNames().get(i));
+      profiles[i] = FaceProfile.of(taut).levelWith(heights);
+      profiles[i].rows().forEach(row -> heights.add(row.height()));
+      for (int k = 0; k < i; k++) {
+        if (profiles[k].equals(profiles[i])) {
+          profiles[i] = profiles[k];
+        }
+      }
+    }
+    String passage =
+        shape.sideNames().stream()
+            .filter(shape.sections().passages()::containsKey)
+            .findFirst()
+            .orElse("");
+    return new DomedTop(shape.outline(), profiles, passage);
+  }
+
+  private List<Level> even() {
+    List<Level> even = new ArrayList<>();
+    for (FaceProfile.Row row : profiles[0].rows()) {
+      double[] outs = new double[profiles.length];
+      Arrays.fill(outs, row.out());
+      even.add(new Level(row.height(), outs));
+    }
+    return even;
+  }
+
+  private List<Level> uneven() {
+    List<Double> heights = new ArrayList<>();
+    for (FaceProfile profile : profiles) {
+      profile.rows().forEach(row -> heights.add(row.height()));
+    }
+    heights.sort(Comparator.reverseOrder());
+    List<Level> uneven = new ArrayList<>();
+    double last = Double.POSITIVE_INFINITY;
+    for (double height : heights) {
+      if (last - height <= FaceProfile.LEVEL) {
+        continue;
+      }
+      last = height;
+      double[] outs = Arrays.stream(profiles).mapToDouble(p -> p.out(height)).toArray();
+      uneven.add(new Level(height, outs));
+    }
+    return uneven;
   }
 
   Path outline() {
     return outline;
   }
 
-  /** From where the level middle ends to the edge of the face. */
-  List<Row> rows() {
-    return rows;
+  FaceSides sides() {
+    return sides;
   }
 
-  /** Surplus on the face for each radian that the outline turns: s - x(s). */
-  double surplus() {
-    return surplus;
+  /** The section of a side. */
+  FaceProfile profile(int side) {
+    return profiles[side];
   }
 
-  /** The edge of the face in plan; empty where nothing is left of it. */
-  Optional<Path> edge() {
-    return Offset.by(outline, rows.get(rows.size() - 1).out());
+  /** Whether all sides have one section. */
+  boolean alike() {
+    return alike;
+  }
+
+  /** The rows where the slope changes, of the first side. */
+  List<FaceProfile.Row> rows() {
+    return profiles[0].rows();
+  }
+
+  /** Heights at which a slope changes, from the level middle to the edge of the face. */
+  List<Level> levels() {
+    return levels;
   }
 
   /**
-   * How far a point of the plan lies out of a convex outline; negative inside: the furthest out of
-   * all its tangents. Outside a sharp corner it is the mitre's distance.
+   * Surplus on the face for each radian that the outline turns, s - x(s), where it has most: at a
+   * corner between two sections that of the one with less. With a passage it is the most of any
+   * side: a passage twists where the outline does not turn.
    */
-  double out(double x, double y) {
-    Vec2 p = new Vec2(x, y);
-    double most = Double.NEGATIVE_INFINITY;
-    for (Segment s : outline.segments()) {
-      most = Math.max(most, s.isArc() ? outOfArc(s, p) : tangent(s, 0, p));
+  double surplus() {
+    if (!passage.isEmpty()) {
+      return Arrays.stream(profiles).mapToDouble(FaceProfile::surplus).max().orElseThrow();
+    }
+    double most = alike ? profiles[0].surplus() : 0;
+    for (int i = 0; i < profiles.length && !alike; i++) {
+      double least = Math.min(profiles[i].surplus(), profiles[sides.next(i)].surplus());
+      boolean turns = Math.abs(sides.turnAfter(i)) > Outlines.CORNER;
+      double own = sides.segment(i).isArc() ? profiles[i].surplus() : 0;
+      most = Math.max(most, Math.max(own, turns ? least : 0));
     }
     return most;
   }
 
-  private static double outOfArc(Segment s, Vec2 p) {
-    Vec2 from = s.start().minus(s.centre());
-    Vec2 to = p.minus(s.centre());
-    double turned = Math.atan2(from.cross(to), from.dot(to));
-    double away = turned < 0 ? turned + 2 * Math.PI : turned;
-    return away <= s.sweep()
-        ? to.length() - s.radius()
-        : Math.max(tangent(s, 0, p), tangent(s, 1, p));
+  /**
+   * The edge of the face in plan.
+   *
+   * @throws MeshRefused where nothing is left of it, it comes in several loops, or those of sides
+   *     that differ do not meet
+   */
+  Path edge() {
+    Level lowest = levels.get(levels.size() - 1);
+    return alike
+        ? at(lowest).orElseThrow(() -> parted(0))
+        : FaceRow.of(sides, lowest.outs()).orElseThrow(DomedTop::unjoined);
   }
 
-  private static double tangent(Segment s, double part, Vec2 p) {
-    return p.minus(s.pointAt(part)).dot(s.directionAt(part).right());
+  /**
+   * The line of the face at a height; empty where nothing is left of a convex one.
+   *
+   * @throws MeshRefused where nothing is left of another, or it comes in several loops
+   */
+  Optional<Path> at(Level level) {
+    double[] outs = level.outs();
+    Optional<Path> joined = alike ? Optional.empty() : FaceRow.of(sides, outs);
+    if (joined.isPresent()) {
+      return joined;
+    }
+    if (sides.convex()) {
+      return Offset.by(outline, outs);
+    }
+    double[] outwards = Arrays.stream(outs).map(d -> Math.max(0, d)).toArray();
+    double[] inwards = Arrays.stream(outs).map(d -> Math.min(0, d)).toArray();
+    if (Arrays.stream(inwards).allMatch(d -> d == 0)) {
+      return Optional.of(one(outline, outwards));
+    }
+    if (Arrays.stream(outwards).allMatch(d -> d == 0)) {
+      return Optional.of(one(outline, inwards));
+    }
+    Path larger = one(outline, outwards);
+    double[] left = new double[larger.segments().size()];
+    for (int i = 0; i < left.length; i++) {
+      int side = sides.from(larger.segments().get(i), outwards, JOINED);
+      left[i] = side < 0 ? 0 : inwards[side];
+    }
+    return Optional.of(one(larger, left));
+  }
+
+  private Path one(Path outline, double[] distances) {
+    List<Path> loops = OffsetCurve.loops(outline, distances);
+    if (loops.isEmpty() && !alike) {
+      throw unjoined();
+    }
+    if (loops.size() != 1) {
+      throw parted(loops.size());
+    }
+    return loops.get(0);
+  }
+
+  private static MeshRefused unjoined() {
+    return new MeshRefused(
+        "the faces of sides that differ do not join into one", "let their edges differ less");
+  }
+
+  private static MeshRefused parted(int pieces) {
+    return pieces == 0
+        ? new MeshRefused("nothing is left of the face inside its edge", "make the part wider")
+        : new MeshRefused(
+            "at a narrow place the dome comes apart into " + pieces, "make the part wider there");
+  }
+
+  /**
+   * By how much a place is further out than a level anywhere; negative further in. Of a convex
+   * outline every side counts, of any other the one whose place it is, and those beyond its corners
+   * that have another section.
+   */
+  double excess(Vec2 p, double[] outs) {
+    if (sides.convex()) {
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < outs.length; i++) {
+        most = Math.max(most, sides.out(i, p) - outs[i]);
+      }
+      return most;
+    }
+    int owner = sides.owner(p);
+    double most = sides.own(owner, p) - outs[owner];
+    int before = sides.previous(owner);
+    int after = sides.next(owner);
+    if (crossesOver(before, owner)) {
+      most = Math.max(most, sides.own(before, p) - outs[before]);
+    }
+    if (crossesOver(owner, after)) {
+      most = Math.max(most, sides.own(after, p) - outs[after]);
+    }
+    return most;
+  }
+
+  /** Whether the arris between a side and the next may leave their bisector. */
+  private boolean crossesOver(int side, int next) {
+    return profiles[side] != profiles[next] && sides.turnAfter(side) > 0;
   }
 
   double height(double x, double y) {
-    double out = out(x, y);
-    Row low = rows.get(0);
-    if (out <= low.out()) {
-      return low.height();
+    Vec2 p = new Vec2(x, y);
+    if (sides.convex() && alike) {
+      return profiles[0].height(sides.most(p));
     }
-    for (Row high : rows) {
-      if (out <= high.out()) {
-        double part = (out - low.out()) / (high.out() - low.out());
-        return low.height() + part * (high.height() - low.height());
+    double least = Double.POSITIVE_INFINITY;
+    if (sides.convex()) {
+      for (int i = 0; i < profiles.length; i++) {
+        least = Math.min(least, profiles[i].height(sides.out(i, p)));
       }
-      low = high;
+      return least;
     }
-    return low.height();
+    int owner = sides.owner(p);
+    least = profiles[owner].height(sides.own(owner, p));
+    int before = sides.previous(owner);
+    int after = sides.next(owner);
+    if (crossesOver(before, owner)) {
+      least = Math.min(least, profiles[before].height(sides.own(before, p)));
+    }
+    if (crossesOver(owner, after)) {
+      least = Math.min(least, profiles[after].height(sides.own(after, p)));
+    }
+    return least;
+  }
+
+  /**
+   * Sides of unlike sections can be worked out where they meet at corners.
+   *
+   * @throws MeshRefused where one section passes into another, or changes elsewhere
+   */
+  void check() {
+    if (!passage.isEmpty()) {
+      throw new MeshRefused(
+          "along " + passage + " the edge passes into another, and a dome there is not worked out",
+          "give all sides one edge, or let the run end at a corner that points outwards");
+    }
+    for (int i = 0; i < profiles.length; i++) {
+      if (profiles[i] != profiles[sides.next(i)] && sides.turnAfter(i) <= Outlines.CORNER) {
+        Segment side = sides.segment(i);
+        throw new MeshRefused(
+            String.format(
+                java.util.Locale.ROOT,
+                "the edge changes at (%.0f, %.0f), which is no corner that points outwards",
+                side.end().x(),
+                side.end().y()),
+            "let the run end at such a corner");
+      }
+    }
   }
 }

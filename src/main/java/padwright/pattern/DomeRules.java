@@ -88,19 +88,28 @@ final class DomeRules {
 
   private static String seams(DomeReport d) {
     Set<String> where = new LinkedHashSet<>();
+    Set<String> slits = new LinkedHashSet<>();
     double longest = 0;
     for (Seam s : d.seams()) {
       where.add(s.corner());
+      if (s.hollow()) {
+        slits.add(s.corner());
+      }
       longest = Math.max(longest, s.length());
     }
     return FindingRules.text(
         "%s (%s), up to %.0f mm long, from the edge of the face inwards, which leaves %.1f %% to"
-            + " stretch and %.1f %% to ease",
+            + " stretch and %.1f %% to ease%s",
         d.seams().size() == 1 ? "a seam" : d.seams().size() + " seams",
         String.join(", ", where),
         longest,
         100 * d.leftStretched(),
-        -100 * d.leftEased());
+        -100 * d.leftEased(),
+        slits.isEmpty()
+            ? ""
+            : " (at "
+                + String.join(", ", slits)
+                + " the outline is hollow: there the seam opens, and a piece has to be let in)");
   }
 
   /** Whether it is the stretch that is over its limit, or nearer to it. */

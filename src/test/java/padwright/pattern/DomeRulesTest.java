@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import padwright.design.EdgeShape;
 import padwright.design.Finding;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.FoamLayer;
+import padwright.design.WrappedPad.Run;
+import padwright.geometry.Vec2;
 import padwright.measure.InputRefused;
 
 /** What is said of a domed top, from a covering that takes it to one that does not. */
@@ -77,14 +80,93 @@ class DomeRulesTest {
     assertThat(f.value().orElseThrow()).isGreaterThan(f.limit().orElseThrow());
   }
 
+  private static OutlineShape ell() {
+    return new OutlineShape.FreePath(
+        Stream.of(
+                new Vec2(0, 0),
+                new Vec2(500, 0),
+                new Vec2(500, 220),
+                new Vec2(220, 220),
+                new Vec2(220, 500),
+                new Vec2(0, 500))
+            .map(p -> new OutlineShape.Point(p, new OutlineShape.Leg.Straight()))
+            .toList());
+  }
+
   @Test
-  void aHollowOutlineAndSidesOfTheirOwnAreNamedAsUnknown() {
-    Pads pads = domed(20);
-    pads.runs =
+  void aHollowOutlineAndSidesOfTheirOwnAreWorkedOut() {
+    Pads rounded = domed(16);
+    rounded.runs =
         List.of(Pads.run(Optional.of(new EdgeShape.Round(8)), OptionalDouble.empty(), "front"));
+    assertThat(about(run(rounded)).orElseThrow().rule()).isEqualTo("dome-taken");
+    Pads hollow = domed(50);
+    hollow.outline = ell();
+    Finding f = about(run(hollow)).orElseThrow();
+    assertThat(f.rule()).isEqualTo("dome-seams");
+    assertThat(f.remedy()).contains("6 seams", "at point 4 the outline is hollow", "let in");
+  }
+
+  private static Pads passing() {
+    Pads pads = domed(20);
+    pads.outline = Pads.rectangle(500, 360, 40);
+    pads.runs =
+        List.of(
+            new Run(
+                List.of("front"),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(6),
+                Optional.empty(),
+                OptionalDouble.of(80)));
+    return pads;
+  }
+
+  @Test
+  void aDomeWithAPassageIsNamedAsUnknown() {
+    PartResult r = run(passing());
+    assertThat(r.shape().sections().passages()).isNotEmpty();
+    Finding f = about(r).orElseThrow();
+    assertThat(f.rule()).isEqualTo("dome-unknown");
+    assertThat(f.level()).isEqualTo(Finding.Level.CAUTION);
+    assertThat(f.message()).contains("passage", "passes into another");
+  }
+
+  @Test
+  void aFlatTopWithAPassageHasNothingToSay() {
+    Pads pads = passing();
+    pads.foam = List.of(Pads.layer(20, 0));
+    PartResult r = run(pads);
+    assertThat(r.shape().sections().passages()).isNotEmpty();
+    assertThat(about(r)).isEmpty();
+  }
+
+  @Test
+  void aRunOfFullRoundEdgeThatPassesIntoASquareOneIsNamedAsUnknown() {
+    Pads pads = passing();
+    pads.foam = List.of(Pads.layer(50, 0));
+    Run overhang = pads.runs.get(0);
+    pads.runs =
+        List.of(
+            new Run(
+                overhang.sides(),
+                Optional.of(new EdgeShape.FullRound()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                overhang.passage()));
+    PartResult r = run(pads);
+    assertThat(r.shape().sections().passages()).isNotEmpty();
+    assertThat(about(r).orElseThrow().rule()).isEqualTo("dome-unknown");
+  }
+
+  @Test
+  void aDomeWhoseEdgeChangesAtAHollowCornerIsNamedAsUnknown() {
+    Pads pads = domed(20);
+    pads.outline = ell();
+    pads.runs = List.of(Pads.run(Optional.empty(), OptionalDouble.of(6), "side 3"));
     Finding f = about(run(pads)).orElseThrow();
     assertThat(f.rule()).isEqualTo("dome-unknown");
-    assertThat(f.message()).contains("sides with an edge of their own");
+    assertThat(f.message()).contains("no corner that points outwards");
   }
 
   @Test

@@ -3,6 +3,7 @@ package padwright.desk.model;
 import java.util.List;
 import java.util.Optional;
 import padwright.design.WrappedPad;
+import padwright.desk.solid.Solid;
 import padwright.export.Drawing;
 import padwright.export.NamedDrawing;
 import padwright.measure.InputRefused;
@@ -18,6 +19,7 @@ import padwright.pattern.PartResult;
  * @param refusal why there is none of {@code asked}, if that is so
  * @param fault of the program, if there was one
  * @param drawings pieces, sections and corners, by name
+ * @param solid of the result
  * @param picture the drawing asked for, if it is none of these: the wrap map
  */
 public record Bench(
@@ -28,6 +30,7 @@ public record Bench(
     Optional<String> fault,
     List<NamedDrawing> drawings,
     Optional<Drawing> picture,
+    Optional<Solid> solid,
     List<FindingRow> findings) {
   public Bench {
     drawings = List.copyOf(drawings);
@@ -43,11 +46,12 @@ public record Bench(
         Optional.empty(),
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         List.of());
   }
 
   Bench withFindings(List<FindingRow> rows) {
-    return new Bench(asked, result, stale, refusal, fault, drawings, picture, rows);
+    return new Bench(asked, result, stale, refusal, fault, drawings, picture, solid, rows);
   }
 
   /** The drawing of a name. */

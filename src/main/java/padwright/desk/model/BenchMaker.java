@@ -10,6 +10,7 @@ import padwright.design.Job;
 import padwright.design.PaddedPart;
 import padwright.design.Units;
 import padwright.desk.edit.PartEdit;
+import padwright.desk.solid.Solid;
 import padwright.export.CornerDiagram;
 import padwright.export.Drawing;
 import padwright.export.NamedDrawing;
@@ -63,6 +64,7 @@ final class BenchMaker {
         fault,
         before.drawings(),
         before.picture(),
+        before.solid(),
         before.findings());
   }
 
@@ -81,6 +83,7 @@ final class BenchMaker {
         Optional.empty(),
         drawings(header, result),
         picture,
+        Optional.of(Solid.of(result)),
         finder(wish.edition().job().units()).rows(result));
   }
 

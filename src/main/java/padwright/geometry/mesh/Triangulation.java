@@ -202,14 +202,21 @@ final class Triangulation {
 
   /** The half-edge from one point to another, or -1. */
   private int find(int from, int to) {
-    int h = out[from];
-    int first = h;
+    int first = out[from];
+    int h = first;
     do {
       if (corners[next(h)] == to) {
         return h;
       }
       h = twins[previous(h)];
-    } while (h != first);
+    } while (h >= 0 && h != first);
+    // About a holding point there is no full round: the rest of it lies the other way.
+    while (h < 0 && twins[first] >= 0) {
+      first = next(twins[first]);
+      if (corners[next(first)] == to) {
+        return first;
+      }
+    }
     return -1;
   }
 

@@ -254,6 +254,26 @@ class SurfaceMesherTest {
   }
 
   @Test
+  void anEdgeIsForcedPastPointsJustInsideIt() {
+    // Such points stand in the hull at first, joined to the far points that hold all others, and
+    // the edge crosses those joins.
+    for (int seed = 0; seed < 50; seed++) {
+      Random random = new Random(seed);
+      double turn = 2 * Math.PI * random.nextDouble();
+      double rise = Math.pow(10, -1 - 3 * random.nextDouble());
+      List<Vec2> points = new ArrayList<>(List.of(new Vec2(0, 0), new Vec2(100, 0)));
+      for (int i = 0; i < 20; i++) {
+        double x = 100 * random.nextDouble();
+        double near = rise * x * (100 - x) / 2500 * (0.5 + random.nextDouble());
+        points.add(new Vec2(x, i < 10 ? near : 10 + 50 * random.nextDouble()));
+      }
+      double[] x = points.stream().mapToDouble(p -> p.rotated(turn).x()).toArray();
+      double[] y = points.stream().mapToDouble(p -> p.rotated(turn).y()).toArray();
+      assertThat(new Triangulation(x, y).force(0, 1)).as("seed %d", seed).isTrue();
+    }
+  }
+
+  @Test
   void whatCannotBeMeshedIsRefused() {
     refused("the outline has 2 different corners", List.of(Vec2.ZERO, new Vec2(9, 0)), 5);
     refused(

@@ -1,0 +1,30 @@
+package padwright.desk.screen;
+
+/** The keys of the workbench, for the window that lists them. */
+final class KeyList {
+  static final String TEXT =
+      String.join(
+          "\n",
+          "On macOS, Command takes the place of Ctrl.",
+          "",
+          "Tab, Shift+Tab   from field to field, from pane to pane",
+          "Ctrl+1 to Ctrl+8   parts, section, pieces, solid, plan, findings, figures, staple gauge",
+          "Ctrl+Page Down, Ctrl+Page Up   next part, part before",
+          "Ctrl+Right, Ctrl+Left   next drawing, drawing before",
+          "",
+          "In a length: Enter takes it; Up and Down make it larger and smaller",
+          "Lengths may be sums, in any unit: 12+12, 600 - 2*18, 1 1/4 in + 6 mm",
+          "In a drawing: arrows move it, + and - zoom, 0 fits it, M measures",
+          "While measuring: arrows move the cross, N goes to the next place, Enter sets a point",
+          "On the solid: arrows turn it, + and - zoom, Page Up and Page Down open and close it",
+          "On the plan: Tab goes through points and sides, arrows move a point",
+          "In the findings: Enter shows where it is",
+          "",
+          "Ctrl+O open   Ctrl+S save   Ctrl+Shift+S save as   Ctrl+P preview and draft",
+          "Ctrl+Z undo   Ctrl+Shift+Z redo",
+          "Ctrl+D duplicate   Ctrl+M mirror   Ctrl+Shift+Up, Down move   Ctrl+Delete remove a part",
+          "Ctrl++, Ctrl+-, Ctrl+0   larger, smaller, usual text",
+          "Ctrl+Q quit");
+
+  private KeyList() {}
+}
