@@ -11,9 +11,13 @@ import padwright.design.PaddedPart;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
 import padwright.jobfile.JobReader;
+import padwright.measure.InputRefused;
 
 /** Changes of a job as a whole: its parts, their order, its heading. Each gives a new job. */
 public final class JobEdit {
+  /** Letters of an id that a job file takes. */
+  private static final int LONGEST_ID = 60;
+
   private JobEdit() {}
 
   private static Job with(Job job, List<PaddedPart> parts) {
@@ -37,9 +41,11 @@ public final class JobEdit {
   private static WrappedPad renamed(Job job, WrappedPad part, JobReader reader) {
     Set<String> taken = new HashSet<>();
     job.parts().forEach(p -> taken.add(p.id().toLowerCase(Locale.ROOT)));
+    String stem = part.id().replaceFirst("-\\d+$", "");
     String id = part.id();
     for (int n = 2; taken.contains(id.toLowerCase(Locale.ROOT)); n++) {
-      id = part.id().replaceFirst("-\\d+$", "") + "-" + n;
+      String number = "-" + n;
+      id = stem.substring(0, Math.min(stem.length(), LONGEST_ID - number.length())) + number;
     }
     return id.equals(part.id())
         ? part
@@ -51,8 +57,20 @@ public final class JobEdit {
     return inserted(job, at + 1, (WrappedPad) job.parts().get(at), reader);
   }
 
-  /** Without a part. A job keeps at least one. */
+  /**
+   * Without a part.
+   *
+   * @throws InputRefused where it is the only one
+   */
   public static Job removed(Job job, int at) {
+    if (job.parts().size() == 1) {
+      throw new InputRefused(
+          "",
+          0,
+          "",
+          "\"" + job.parts().get(0).name() + "\" is the last part of the job",
+          "Add another part first, or start a new job");
+    }
     List<PaddedPart> parts = new ArrayList<>(job.parts());
     parts.remove(at);
     return with(job, parts);

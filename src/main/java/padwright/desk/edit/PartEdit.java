@@ -94,6 +94,10 @@ public final class PartEdit {
    */
   public WrappedPad typed(WrappedPad pad, PartField field, String typed) {
     String text = typed.strip();
+    if (text.equals(shown(pad, field))) {
+      // What is shown may be rounded; to leave a field as it is changes nothing.
+      return pad;
+    }
     try {
       return with(pad, new FieldWords(pad, field, units).steps(text));
     } catch (InputRefused r) {

@@ -38,6 +38,9 @@ public final class PartFields {
   public static final String HOST = "host";
   public static final String DUST_COVER = "dustCover";
 
+  /** What is chosen so that each corner has a treatment of its own. */
+  public static final String EACH = "each";
+
   /** What is chosen where there is none of something. */
   public static final String NONE = "none";
 
@@ -244,11 +247,12 @@ public final class PartFields {
 
   private FieldGroup corners() {
     List<PartField> f = new ArrayList<>();
-    if (pad.corners().treatments().size() == 1) {
-      f.add(
-          PartField.choice(
-              "corners.treatment", "All corners", true, words(Treatment.values(), ' ')));
-    } else {
+    List<Choice> all = new ArrayList<>(words(Treatment.values(), ' '));
+    if (cornerCount(pad) > 0) {
+      all.add(new Choice(EACH, "each its own"));
+    }
+    f.add(PartField.choice("corners.treatment", "Corners", true, all));
+    if (pad.corners().treatments().size() > 1) {
       for (int i = 0; i < pad.corners().treatments().size(); i++) {
         f.add(
             PartField.choice(
@@ -312,6 +316,15 @@ public final class PartFields {
       f.add(PartField.length("dustCover.turn", "Its own edge turned", true, MM));
     }
     return new FieldGroup(DUST_COVER, "Dust cover", f);
+  }
+
+  /** How many corners can each have a treatment of their own; a round outline has none. */
+  static int cornerCount(WrappedPad pad) {
+    OutlineShape outline = pad.base().outline();
+    if (outline instanceof OutlineShape.FreePath f) {
+      return f.points().size();
+    }
+    return outline instanceof Rectangle || outline instanceof Trapezoid ? 4 : 0;
   }
 
   /** Thicknesses that the board is sold in, thinnest first. */

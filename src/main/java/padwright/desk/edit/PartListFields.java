@@ -1,17 +1,22 @@
 package padwright.desk.edit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import padwright.design.EdgeShape;
 import padwright.design.Fittings.CutOut;
 import padwright.design.Fittings.Through;
 import padwright.design.Fittings.ZoneKind;
+import padwright.design.OutlineShape.FreePath;
 import padwright.design.WrappedPad;
 import padwright.desk.edit.PartField.Kind;
+import padwright.shape.Outlines;
 
 /** The fields of what a part may have any number of: holes, runs, cut-outs and the like. */
 public final class PartListFields {
@@ -73,10 +78,22 @@ public final class PartListFields {
 
   private static Map<String, Object> run(WrappedPad pad) {
     Map<String, Object> run = new LinkedHashMap<>();
-    boolean drawn = pad.base().outline() instanceof padwright.design.OutlineShape.FreePath;
-    run.put("sides", List.of(drawn ? "side 1" : "front"));
+    // Where every side is in a run already, the reader says so of the first.
+    List<String> all = sides(pad);
+    Set<String> taken = new HashSet<>();
+    pad.runs().forEach(r -> taken.addAll(r.sides()));
+    String free = all.stream().filter(s -> !taken.contains(s)).findFirst().orElse(all.get(0));
+    run.put("sides", List.of(free));
     run.put("turnUnder", "20 mm");
     return run;
+  }
+
+  /** The names a run can give sides; of a round outline, which has none, the reader says so. */
+  static List<String> sides(WrappedPad pad) {
+    if (pad.base().outline() instanceof FreePath f) {
+      return IntStream.rangeClosed(1, f.points().size()).mapToObj(k -> "side " + k).toList();
+    }
+    return Outlines.SIDES;
   }
 
   private static Map<String, Object> round(int diameter) {

@@ -1,5 +1,6 @@
 package padwright.desk.edit;
 
+import java.math.BigInteger;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,12 +14,20 @@ import padwright.measure.LengthUnit;
  * Answers in mm.
  *
  * <p>What can be read as one length is one: {@code 3/4} is three quarters and {@code 1-1/4 in} an
- * inch and a quarter. A minus with blanks on both sides always takes away: {@code 2 - 1/4}.
+ * inch and a quarter. A minus with blanks on both sides always takes away, as in {@code 2 - 1/4},
+ * and so does one before more than a whole: {@code 600-18/2} is 591.
  */
 public final class TypedLength {
   private static final int LONGEST = 120;
 
+  /** Sums of doubles are kept to this share of a mm, so that 0.1 + 0.2 is 0.3. */
+  private static final double KEPT = 1e9;
+
   private static final Pattern TAKES_AWAY = Pattern.compile("\\s[-\u2212]\\s");
+
+  /** A whole number, a minus and a fraction. */
+  private static final Pattern MIXED =
+      Pattern.compile("(?<whole>\\d+)\\s*-\\s*(?<top>\\d+)\\s*[/\u2044]\\s*(?<bottom>\\d+)");
 
   /** A number, a fraction or a whole number with a fraction, with or without a unit. */
   private static final Pattern TERM =
@@ -31,6 +40,8 @@ public final class TypedLength {
               + ")?|[\u00bc\u00bd\u00be\u2153\u2154\u215b\u215c\u215d\u215e]\\s*(?<c>"
               + unit()
               + ")?");
+
+  private static final Pattern FEET = Pattern.compile("(?:ft\\.?|feet|foot|'|\u2032)$");
 
   private static final String REMEDY =
       "Write it like 12, 12+12, \"1 1/4 in\", 600 - 2*18 or (600 - 18)/2";
@@ -64,7 +75,7 @@ public final class TypedLength {
     if (text.length() > LONGEST) {
       throw refused(text.substring(0, LONGEST), "is too long for a length");
     }
-    if (!TAKES_AWAY.matcher(text).find()) {
+    if (!TAKES_AWAY.matcher(text).find() && !takesAway(MIXED.matcher(text))) {
       try {
         return Length.parse(text, plain);
       } catch (InputRefused notOne) {
@@ -74,7 +85,7 @@ public final class TypedLength {
       }
     }
     TypedLength t = new TypedLength(text, plain);
-    double mm = t.sum().mm(plain);
+    double mm = Math.round(t.sum().mm(plain) * KEPT) / KEPT;
     t.blanks();
     if (t.at < text.length()) {
       throw refused(text, "cannot be read from \"" + text.substring(t.at) + "\" on");
@@ -83,6 +94,12 @@ public final class TypedLength {
       throw refused(text, "comes to more than 10 m");
     }
     return mm;
+  }
+
+  /** Nobody says six hundred and eighteen halves: there a minus is one. */
+  private static boolean takesAway(Matcher mixed) {
+    return mixed.lookingAt()
+        && new BigInteger(mixed.group("top")).compareTo(new BigInteger(mixed.group("bottom"))) >= 0;
   }
 
   private Value sum() {
@@ -145,6 +162,11 @@ public final class TypedLength {
       }
       return inside;
     }
+    Matcher mixed = MIXED.matcher(text).region(at, text.length());
+    if (takesAway(mixed)) {
+      at = mixed.end("whole");
+      return new Value(Length.parse(mixed.group("whole"), LengthUnit.MM), false);
+    }
     Matcher m = TERM.matcher(text).region(at, text.length());
     if (!m.lookingAt()) {
       throw refused(
@@ -156,6 +178,12 @@ public final class TypedLength {
     at = m.end();
     boolean unit = m.group("a") != null || m.group("b") != null || m.group("c") != null;
     String term = m.group().strip().toLowerCase(Locale.ROOT);
+    blanks();
+    if (FEET.matcher(term).find() && m.region(at, text.length()).lookingAt()) {
+      // Feet and inches are one length.
+      at = m.end();
+      term += " " + m.group().strip().toLowerCase(Locale.ROOT);
+    }
     return new Value(Length.parse(term, unit ? plain : LengthUnit.MM), unit);
   }
 

@@ -45,18 +45,30 @@ final class BenchMaker {
 
   Bench of(PartAnswer answer, Wish wish) {
     if (answer.result().isEmpty()) {
-      Bench b = wish.before();
-      return new Bench(
-          answer.asked(),
-          b.result(),
-          true,
-          answer.refusal(),
-          answer.fault(),
-          b.drawings(),
-          b.picture(),
-          b.solid(),
-          b.findings());
+      return last(answer, wish.before(), answer.fault());
     }
+    try {
+      return made(answer, wish);
+    } catch (RuntimeException | StackOverflowError | AssertionError e) {
+      return last(answer, wish.before(), Optional.of(room.faulted(e)));
+    }
+  }
+
+  /** The last good result, and why it is not that of the part as it is. */
+  private static Bench last(PartAnswer answer, Bench before, Optional<String> fault) {
+    return new Bench(
+        answer.asked(),
+        before.result(),
+        true,
+        answer.refusal(),
+        fault,
+        before.drawings(),
+        before.picture(),
+        before.solid(),
+        before.findings());
+  }
+
+  private Bench made(PartAnswer answer, Wish wish) {
     PartResult result = answer.result().get();
     PartHeader header = header(wish.edition().job(), result.asked());
     Optional<Drawing> picture =

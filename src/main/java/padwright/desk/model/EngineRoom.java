@@ -9,6 +9,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.LongSupplier;
 import padwright.design.PaddedPart;
 import padwright.design.WrappedPad;
@@ -29,7 +30,7 @@ final class EngineRoom {
   /** Answers kept, so that undo and redo cost nothing. */
   private static final int KEPT = 2_000;
 
-  private final PatternEngine engine;
+  private final Function<WrappedPad, PartResult> engine;
   private final Executor work;
   private final Consumer<Throwable> log;
   private final LongSupplier clock;
@@ -62,7 +63,15 @@ final class EngineRoom {
       AtomicBoolean cancelled) {}
 
   EngineRoom(Catalogue catalogue, Executor work, Consumer<Throwable> log, LongSupplier clock) {
-    this.engine = new PatternEngine(catalogue);
+    this(new PatternEngine(catalogue)::run, work, log, clock);
+  }
+
+  EngineRoom(
+      Function<WrappedPad, PartResult> engine,
+      Executor work,
+      Consumer<Throwable> log,
+      LongSupplier clock) {
+    this.engine = engine;
     this.work = work;
     this.log = log;
     this.clock = clock;
@@ -80,7 +89,12 @@ final class EngineRoom {
     try {
       Order order = wanted.getAndSet(null);
       while (order != null) {
-        serve(order);
+        try {
+          serve(order);
+        } catch (RuntimeException | StackOverflowError | AssertionError e) {
+          // What is made of an answer has its faults too; the next order is not to wait for them.
+          log.accept(e);
+        }
         order = wanted.getAndSet(null);
       }
     } finally {
@@ -139,16 +153,21 @@ final class EngineRoom {
 
   private PartAnswer workedOut(WrappedPad pad) {
     try {
-      return PartAnswer.of(engine.run(pad));
+      return PartAnswer.of(engine.apply(pad));
     } catch (InputRefused r) {
       return PartAnswer.refused(pad, r);
     } catch (RuntimeException | StackOverflowError | AssertionError e) {
-      log.accept(e);
-      return PartAnswer.faulted(pad, fault(e));
+      return PartAnswer.faulted(pad, faulted(e));
     }
   }
 
-  static String fault(Throwable e) {
+  /** Logs a fault; the sentence that is shown. */
+  String faulted(Throwable e) {
+    log.accept(e);
+    return fault(e);
+  }
+
+  private static String fault(Throwable e) {
     return "The program made a mistake here ("
         + e.getClass().getSimpleName()
         + Optional.ofNullable(e.getMessage()).map(m -> ": " + m).orElse("")
@@ -158,7 +177,7 @@ final class EngineRoom {
   /** A result without keeping it: for what is only tried. Empty where there is none. */
   Optional<PartResult> tried(WrappedPad pad) {
     try {
-      return Optional.of(engine.run(pad));
+      return Optional.of(engine.apply(pad));
     } catch (RuntimeException | StackOverflowError | AssertionError e) {
       return Optional.empty();
     }

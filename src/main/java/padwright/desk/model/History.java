@@ -64,6 +64,8 @@ final class History {
   }
 
   void undo() {
+    // A nudge after undo and redo is not part of the row before them.
+    settle();
     Step step = done.pop();
     undone.push(step);
     // The part that the step was made on, wherever the maker has looked since.

@@ -1,9 +1,13 @@
 package padwright.desk.model;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,10 +22,14 @@ import padwright.jobfile.JobWriter;
 /**
  * Keeps a copy of the job that is being edited, so that work is not lost when the program or the
  * machine stops. One file for each running workbench, named after its process; a file whose process
- * is gone holds what was not saved.
+ * is gone, or began after the file was last changed, holds what was not saved: a machine that was
+ * started anew gives the same numbers again.
  */
 final class Recovery {
-  private static final Pattern NAME = Pattern.compile("unsaved-(\\d+)\\.json");
+  private static final Pattern NAME = Pattern.compile("unsaved-(\\d{1,18})(?<aside>-\\d+)?\\.json");
+
+  /** A file's time may be kept in whole seconds, and a process's start in ticks. */
+  private static final Duration CLOCK = Duration.ofSeconds(2);
 
   private final Path folder;
   private final long process;
@@ -29,6 +37,32 @@ final class Recovery {
   Recovery(Path folder, long process) {
     this.folder = folder;
     this.process = process;
+    putAside();
+  }
+
+  /** What an earlier process of the same number left must not be written over. */
+  private void putAside() {
+    try {
+      if (Files.isRegularFile(own()) && !running(process, own())) {
+        long at = Files.getLastModifiedTime(own()).toMillis();
+        Path aside = folder.resolve("unsaved-" + process + "-" + at + ".json");
+        if (Files.isRegularFile(note(own()))) {
+          Files.move(note(own()), note(aside), StandardCopyOption.REPLACE_EXISTING);
+        }
+        Files.move(own(), aside, StandardCopyOption.REPLACE_EXISTING);
+      }
+    } catch (IOException e) {
+      // Then it stays where it is until something is kept.
+      return;
+    }
+  }
+
+  /** Whether the process that wrote a copy still runs. */
+  private static boolean running(long owner, Path copy) throws IOException {
+    Optional<ProcessHandle> handle = ProcessHandle.of(owner).filter(ProcessHandle::isAlive);
+    Optional<Instant> start = handle.flatMap(p -> p.info().startInstant());
+    Instant changed = Files.getLastModifiedTime(copy).toInstant();
+    return handle.isPresent() && start.map(s -> !s.isAfter(changed.plus(CLOCK))).orElse(true);
   }
 
   /**
@@ -88,25 +122,31 @@ final class Recovery {
         Matcher m = NAME.matcher(copy.getFileName().toString());
         if (m.matches()) {
           long owner = Long.parseLong(m.group(1));
-          if (owner != process
-              && ProcessHandle.of(owner).filter(ProcessHandle::isAlive).isEmpty()) {
-            all.add(left(copy));
-          }
+          boolean aside = m.group("aside") != null;
+          add(all, copy, aside || owner != process && !running(owner, copy));
         }
       }
-    } catch (IOException e) {
-      return all;
+    } catch (IOException | DirectoryIteratorException e) {
+      // What could be read up to there is better than nothing.
+      all.removeIf(left -> !Files.exists(left.copy()));
     }
     all.sort(Comparator.comparing(Left::at).reversed());
     return all;
   }
 
-  private static Left left(Path copy) throws IOException {
-    Optional<Path> file = Optional.empty();
-    if (Files.exists(note(copy))) {
-      String name = Files.readString(note(copy)).strip();
-      file = name.isEmpty() ? Optional.empty() : Optional.of(Path.of(name));
+  private static void add(List<Left> all, Path copy, boolean left) throws IOException {
+    if (left && Files.isRegularFile(copy)) {
+      all.add(new Left(copy, file(copy), Files.getLastModifiedTime(copy).toInstant()));
     }
-    return new Left(copy, file, Files.getLastModifiedTime(copy).toInstant());
+  }
+
+  /** Where it belongs; a note that cannot be read must not cost the work itself. */
+  private static Optional<Path> file(Path copy) {
+    try {
+      String name = Files.readString(note(copy)).strip();
+      return name.isEmpty() ? Optional.empty() : Optional.of(Path.of(name));
+    } catch (IOException | InvalidPathException none) {
+      return Optional.empty();
+    }
   }
 }
