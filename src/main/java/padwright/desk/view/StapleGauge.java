@@ -119,6 +119,8 @@ public record StapleGauge(
   }
 
   /**
+   * The gauge at a staple.
+   *
    * @param position number of a staple in {@code result.staples().positions()}, from 0; empty for
    *     the worst
    */
