@@ -135,12 +135,12 @@ final class FormBrush {
     }
   }
 
-  void dot(Vec2 at, boolean heavy) {
-    double r = heavy ? 4.5 : 3;
+  /** A handle, so large. */
+  void dot(Vec2 at, double r) {
     g.setFill(colours.paper());
     g.fillOval(at.x() - r, at.y() - r, 2 * r, 2 * r);
     g.setStroke(colours.accent());
-    g.setLineWidth(heavy ? 2.2 : 1.4);
+    g.setLineWidth(r > 4 ? 2.2 : 1.3);
     g.strokeOval(at.x() - r, at.y() - r, 2 * r, 2 * r);
   }
 
@@ -183,6 +183,19 @@ final class FormBrush {
           default -> box.minX();
         };
     g.fillText(fitting(words, font, box.width()), x, box.centre().y());
+  }
+
+  /** Words in at most two lines, broken after a comma or colon where one is too short. */
+  List<String> broken(String words, double room) {
+    Font font = Font.font(Font.getDefault().getFamily(), text);
+    if (width(words, font) <= room) {
+      return List.of(words);
+    }
+    int at = words.length();
+    while (at > 1 && width(words.substring(0, at), font) > room) {
+      at = Math.max(words.lastIndexOf(", ", at - 2), words.lastIndexOf(": ", at - 2)) + 1;
+    }
+    return at <= 1 ? List.of(words) : List.of(words.substring(0, at), words.substring(at).strip());
   }
 
   static double width(String words, Font font) {

@@ -59,9 +59,8 @@ final class SectionPainter {
     form.labels().forEach(this::label);
     form.dimensions().forEach(this::dimension);
     for (Handle h : form.handles()) {
-      if (chosen(h.member()) || h.place().equals(pointed)) {
-        brush.dot(h.at(), h.place().equals(pointed));
-      }
+      boolean taken = h.place().equals(pointed);
+      brush.dot(h.at(), taken ? 4.5 : chosen(h.member()) ? 3.2 : 2);
     }
     foot();
   }

@@ -35,7 +35,7 @@ public final class SectionPane extends BorderPane {
   private static final double LARGEST = 1.3;
   private static final double WIDE = 620;
   private static final double HIGH = 460;
-  private static final double STRIP_SHARE = 0.42;
+  private static final double STRIP_SHARE = 0.3;
 
   private final Desk desk;
   private final ReadOnlyStringWrapper selectedMember =
@@ -153,6 +153,8 @@ public final class SectionPane extends BorderPane {
       groups.forEach(g -> g.fields().forEach(f -> fields.put(f.place(), f)));
       Set<String> inDrawing = new HashSet<>(sheet.places());
       strip.show(selectedMember.get(), groups, inDrawing);
+      // New lines have no letters, and so no height, before they are styled.
+      below.getContent().applyCss();
       double wanted = ((VBox) below.getContent()).prefHeight(getWidth() - 16) + 4;
       double least = SectionForm.leastHeight(desk.pad(), TEXT);
       double most = Math.max(getHeight() * STRIP_SHARE, getHeight() - least - 4);

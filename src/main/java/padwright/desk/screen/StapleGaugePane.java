@@ -1,5 +1,6 @@
 package padwright.desk.screen;
 
+import java.util.List;
 import java.util.OptionalInt;
 import javafx.geometry.Insets;
 import javafx.scene.AccessibleRole;
@@ -98,7 +99,7 @@ public final class StapleGaugePane extends Region {
       brush.area(
           b.kind(),
           0,
-          java.util.List.of(
+          List.of(
               new Vec2(box.minX(), box.minY()),
               new Vec2(box.maxX(), box.minY()),
               new Vec2(box.maxX(), box.maxY()),
@@ -143,16 +144,16 @@ public final class StapleGaugePane extends Region {
                 + (stale ? " (last good)" : "");
     brush.words(
         which,
-        new Bounds(6, h - 3 * line - 4, w - 6, h - 2 * line - 4),
+        new Bounds(6, h - 4 * line - 4, w - 6, h - 3 * line - 4),
         TextAlignment.LEFT,
         false,
         colours.faint());
-    brush.words(
-        gauge.words(),
-        new Bounds(6, h - 2 * line - 4, w - 6, h - line - 4),
-        TextAlignment.LEFT,
-        false,
-        colours.ink());
+    List<String> lines = brush.broken(gauge.words(), w - 12);
+    for (int i = 0; i < 2; i++) {
+      String words = i < lines.size() ? lines.get(i) : "";
+      Bounds box = new Bounds(6, h - (3 - i) * line - 4, w - 6, h - (2 - i) * line - 4);
+      brush.words(words, box, TextAlignment.LEFT, false, colours.ink());
+    }
     String verdict = gauge.sign().mark() + "  " + gauge.verdict();
     brush.words(
         verdict,
@@ -166,8 +167,7 @@ public final class StapleGaugePane extends Region {
         });
     if (isFocused()) {
       brush.outline(
-          java.util.List.of(
-              new Vec2(1, 1), new Vec2(w - 1, 1), new Vec2(w - 1, h - 1), new Vec2(1, h - 1)),
+          List.of(new Vec2(1, 1), new Vec2(w - 1, 1), new Vec2(w - 1, h - 1), new Vec2(1, h - 1)),
           true,
           2.2);
     }

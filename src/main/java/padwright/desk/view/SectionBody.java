@@ -1,6 +1,7 @@
 package padwright.desk.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -243,6 +244,10 @@ record SectionBody(
     if (r == 0 || !worked) {
       return List.of(corner.plus(new Vec2(-1.5, 0)), corner, corner.plus(new Vec2(0, -1.5)));
     }
+    List<Vec2> cut = cutEdge(r);
+    if (cut.size() > 1) {
+      return cut;
+    }
     Vec2 in = corner.plus(new Vec2(-r, 0));
     if (edge instanceof EdgeShape.Bevel) {
       return List.of(in, corner.plus(new Vec2(0, -r)));
@@ -250,6 +255,22 @@ record SectionBody(
     double end = edge instanceof EdgeShape.FullRound ? -Math.PI / 2 : 0;
     Segment arc = Segment.arc(in.plus(new Vec2(0, -r)), r, Math.PI / 2, end);
     return new Path(List.of(arc), false).flattened(CHORD);
+  }
+
+  /** The shaped edge as it is cut into the layers, which need not reach as far as it does. */
+  private List<Vec2> cutEdge(double r) {
+    double low = corner.y() - (edge instanceof EdgeShape.FullRound ? 2 * r : r);
+    List<Vec2> points = new ArrayList<>();
+    for (Piece p : pieces) {
+      // A layer laid over a crown bends: its edge is not what is cut.
+      if (p.kind() == Section.LayerKind.FOAM && p.top() <= corner.y() + CHORD) {
+        p.outline().stream()
+            .filter(v -> v.y() > low - CHORD && v.x() > corner.x() - r - CHORD)
+            .forEach(points::add);
+      }
+    }
+    points.sort(Comparator.comparingDouble((Vec2 v) -> -v.y()).thenComparingDouble(Vec2::x));
+    return points;
   }
 
   /** All that is drawn to the right of {@code from}. */
@@ -262,6 +283,7 @@ record SectionBody(
     if (leg > 0) {
       b = b.with(new Vec2(0, penetration - leg)).with(new Vec2(0, penetration));
     }
+    b = b.union(Bounds.of(edgeLine()));
     return new Bounds(Math.max(from, b.minX()), b.minY(), b.maxX(), b.maxY());
   }
 

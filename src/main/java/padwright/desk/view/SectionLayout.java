@@ -2,7 +2,6 @@ package padwright.desk.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import padwright.design.EdgeShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
@@ -18,6 +17,7 @@ import padwright.geometry.Vec2;
 import padwright.measure.LengthText;
 import padwright.measure.LengthUnit;
 import padwright.measure.Rounding;
+import padwright.measure.Sentence;
 import padwright.shape.Section.LayerKind;
 
 /**
@@ -31,13 +31,16 @@ final class SectionLayout {
 
   static final double MARK = 1.4;
   static final double BOX_HEIGHT = 1.75;
-  private static final double PITCH = 1.84;
-  private static final double LINE = 1.25;
+  static final double PITCH = 1.84;
+  static final double LINE = 1.25;
   private static final double BAR = 0.85;
 
-  private static final double MARGIN = 6;
-  private static final double GAP = 5;
-  private static final double CHAIN = 30;
+  static final double MARGIN = 6;
+  static final double GAP = 5;
+
+  /** Width in which the measured lengths stand, points. */
+  static final double CHAIN = 30;
+
   private static final double LEAST_BODY = 120;
 
   /** How much larger than life, at 96 points to the inch, largest first. */
@@ -73,7 +76,7 @@ final class SectionLayout {
     this.room = room;
     this.t = room.text();
     double boxes = 2 * boxWidth() + GAP;
-    this.names = Math.max(7 * t, Math.min(15 * t, room.width() * 0.2));
+    this.names = Math.max(7 * t, Math.min(17 * t, room.width() * 0.24));
     this.width = Math.max(room.width(), names + boxes + CHAIN + LEAST_BODY + 2 * MARGIN + 2 * GAP);
     double below = below(t);
     this.height = Math.max(room.height(), leastHeight(body, t));
@@ -129,7 +132,7 @@ final class SectionLayout {
   SectionForm form() {
     List<Member> members = members();
     names();
-    rowBoxes();
+    new LayerRows(body, pad, cut, this::at, room, panel, floor).place(dimensions, labels);
     backBoxes();
     return new SectionForm(
         width,
@@ -216,155 +219,25 @@ final class SectionLayout {
     }
   }
 
-  private Optional<String> edgePlace() {
-    if (body.edge() instanceof EdgeShape.Round) {
-      return Optional.of(cut.place(pad, "edge.round"));
-    }
-    return body.edge() instanceof EdgeShape.Bevel
-        ? Optional.of(cut.place(pad, "edge.bevel"))
-        : Optional.empty();
-  }
-
-  /** The rows at the right: from the finished height down to the board. */
-  private void rowBoxes() {
-    List<SectionBody.Piece> down = new ArrayList<>(body.pieces());
-    java.util.Collections.reverse(down);
-    boolean shaped = edgePlace().isPresent();
-    Vec2 arc = edgeMiddle();
-    List<Double> wanted = new ArrayList<>();
-    wanted.add(at(0, body.finishedHeight()).y() - t);
-    if (shaped) {
-      wanted.add(at(0, body.finishedHeight()).y() - t / 2);
-    }
-    wanted.add(at(0, (body.top() + body.finishedHeight()) / 2).y());
-    down.forEach(p -> wanted.add(at(0, (p.bottom() + p.top()) / 2).y()));
-    double half = PITCH * t / 2;
-    double[] y = Spread.along(wanted, PITCH * t, MARGIN + LINE * t + half, floor - half);
-    heads(y[0]);
-    int row = 0;
-    finished(y[row++]);
-    if (shaped) {
-      double own = y[row++];
-      Bounds words = box(0, own);
-      Line leader = new Line(at(arc), new Vec2(words.minX() - 2, own));
-      String label = body.edge() instanceof EdgeShape.Round ? "edge rounded" : "edge bevelled";
-      Vec2 in = at(body.corner().plus(new Vec2(-body.edgeSize(), 0)));
-      dimensions.add(
-          new Dimension(
-              edgePlace().get(),
-              "edge",
-              label,
-              in,
-              at(body.corner()),
-              List.of(leader),
-              Optional.of(words),
-              box(1, own),
-              Optional.empty()));
-    }
-    thickness("cover.thickness", "cover", "covering", body.top(), body.finishedHeight(), y[row++]);
-    for (SectionBody.Piece p : down) {
-      thickness(p.member() + ".thickness", p.member(), p.title(), p.bottom(), p.top(), y[row]);
-      if (p.kind() == LayerKind.FOAM) {
-        overhang(p, y[row]);
-      }
-      row++;
-    }
-  }
-
-  private void heads(double first) {
-    double bottom = first - PITCH * t / 2 - 1;
-    for (int c = 0; c < 2; c++) {
-      double x = panel + c * (boxWidth() + GAP);
-      Bounds b = new Bounds(x, bottom - LINE * t + 1, x + boxWidth(), bottom);
-      Vec2 none = new Vec2(x, bottom);
-      labels.add(new Label("", c == 0 ? "thickness" : "beyond base", b, new Line(none, none)));
-    }
-  }
-
-  private Bounds box(int column, double y) {
-    double x = panel + column * (boxWidth() + GAP);
-    double half = BOX_HEIGHT * t / 2;
-    return new Bounds(x, y - half, x + boxWidth(), y + half);
-  }
-
-  private Vec2 edgeMiddle() {
-    List<Vec2> line = body.edgeLine();
-    return line.get(line.size() / 2).midpoint(line.get((line.size() - 1) / 2));
-  }
-
-  private void thickness(
-      String place, String member, String label, double low, double high, double y) {
-    double x = panel - CHAIN + 9;
-    Vec2 from = new Vec2(x, at(0, low).y());
-    Vec2 to = new Vec2(x, at(0, high).y());
-    List<Line> lines = new ArrayList<>();
-    double edge = panel - CHAIN + 2;
-    lines.add(new Line(new Vec2(edge, from.y()), new Vec2(x + 3, from.y())));
-    lines.add(new Line(new Vec2(edge, to.y()), new Vec2(x + 3, to.y())));
-    lines.add(new Line(from.midpoint(to), new Vec2(panel - 2, y)));
-    dimensions.add(
-        new Dimension(
-            place, member, label, from, to, lines, Optional.empty(), box(0, y), Optional.empty()));
-  }
-
-  private void overhang(SectionBody.Piece p, double y) {
-    Vec2 edge = at(p.overhang(), p.outermost().y());
-    Vec2 base = at(0, p.outermost().y());
-    dimensions.add(
-        new Dimension(
-            cut.place(pad, p.member() + ".overhang"),
-            p.member(),
-            p.title() + ", beyond the base",
-            base,
-            edge,
-            List.of(),
-            Optional.empty(),
-            box(1, y),
-            Optional.empty()));
-  }
-
-  private void finished(double y) {
-    double x = panel - CHAIN + 18;
-    Vec2 from = new Vec2(x, at(0, 0).y());
-    Vec2 to = new Vec2(x, at(0, body.finishedHeight()).y());
-    Bounds words = box(0, y);
-    double edge = panel - CHAIN + 2;
-    List<Line> lines = new ArrayList<>();
-    lines.add(new Line(new Vec2(edge, to.y()), new Vec2(x + 3, to.y())));
-    lines.add(new Line(to, new Vec2(words.minX() - 2, y)));
-    dimensions.add(
-        new Dimension(
-            "",
-            "",
-            "finished",
-            from,
-            to,
-            lines,
-            Optional.of(words),
-            box(1, y),
-            Optional.of(body.worked() ? size(body.finishedHeight()) : "not worked out")));
-  }
-
   private void backBoxes() {
     new BackRow(body, pad, cut, this::at, t, extent.minY())
         .place(MARGIN, width - MARGIN, floor, dimensions);
   }
 
-  private String size(double mm) {
-    return LengthText.in(
-        room.units() == Units.MM ? LengthUnit.MM : LengthUnit.INCH, mm, Rounding.NEAREST);
+  static String size(double mm, Units units) {
+    return LengthText.in(units == Units.MM ? LengthUnit.MM : LengthUnit.INCH, mm, Rounding.NEAREST);
   }
 
   private String caption() {
     double ratio = scale / LIFE;
     String drawn =
         ratio >= 1
-            ? padwright.measure.Sentence.plain(Math.round(ratio * 100) / 100.0) + " : 1"
-            : "1 : " + padwright.measure.Sentence.plain(Math.round(100 / ratio) / 100.0);
-    return "scale "
+            ? Sentence.plain(Math.round(ratio * 100) / 100.0) + " : 1"
+            : "1 : " + Sentence.plain(Math.round(100 / ratio) / 100.0);
+    return (room.units() == Units.MM ? "in mm; scale " : "in inches; scale ")
         + drawn
         + (body.perSide().isPresent()
-            ? "; cover per side " + size(body.perSide().getAsDouble())
+            ? "; cover per side " + size(body.perSide().getAsDouble(), room.units())
             : "; not worked out, as asked for");
   }
 
@@ -377,6 +250,6 @@ final class SectionLayout {
     double right = width - MARGIN - 4 * t;
     Line bar = new Line(new Vec2(right - mm * scale, y - 3), new Vec2(right, y - 3));
     Bounds words = new Bounds(right + 4, y - t, width - MARGIN, y);
-    return new Label("", padwright.measure.Sentence.plain(mm) + " mm", words, bar);
+    return new Label("", Sentence.plain(mm) + " mm", words, bar);
   }
 }

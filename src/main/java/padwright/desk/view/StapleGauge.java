@@ -46,7 +46,9 @@ public record StapleGauge(
     Sign sign,
     String verdict) {
   private static final double MARGIN = 6;
-  private static final double[] SCALES = {20, 15, 12, 10, 8, 6, 5, 4, 3, 2.5, 2, 1.5, 1, 0.5, 0.2};
+  private static final double[] SCALES = {
+    20, 15, 12, 10, 9, 8, 7, 6, 5, 4, 3, 2.5, 2, 1.5, 1, 0.5, 0.2
+  };
   private static final double LIFE = 96 / 25.4;
   private static final double BELOW = 4;
 
@@ -117,6 +119,8 @@ public record StapleGauge(
   }
 
   /**
+   * The gauge at a staple.
+   *
    * @param position number of a staple in {@code result.staples().positions()}, from 0; empty for
    *     the worst
    */
@@ -153,10 +157,10 @@ public record StapleGauge(
       this.t = room.text();
       this.cover = layers * spec.coverThickness();
       double deep = Math.max(spec.boardThickness(), figures.leg() - cover) + BELOW;
-      double beside = Math.min(13 * t, room.width() * 0.36);
+      double beside = Math.min(10.5 * t, room.width() * 0.36);
       double wide = room.width() - 2 * beside - 2 * MARGIN;
-      double high = room.height() - 2 * MARGIN - 4.2 * t;
-      this.scale = room.scale().orElse(fit(spec.staple().crown() * 1.5, cover + deep, wide, high));
+      double high = room.height() - 2 * MARGIN - 5.4 * t;
+      this.scale = room.scale().orElse(fit(spec.staple().crown() * 1.25, cover + deep, wide, high));
       this.middle = room.width() / 2;
       this.left = MARGIN + beside;
       this.right = room.width() - MARGIN - beside;
@@ -253,16 +257,16 @@ public record StapleGauge(
       left.add(new Wanted(layer + mm(cover), cover, -cover, 0));
       left.add(
           new Wanted(
-              "board " + mm(spec.boardThickness()),
-              spec.boardThickness(),
-              0,
-              spec.boardThickness()));
-      left.add(
-          new Wanted(
               (spec.thicknessMeasured() ? "measured " : "at least ") + mm(spec.leastThickness()),
               spec.leastThickness(),
               0,
               spec.leastThickness()));
+      left.add(
+          new Wanted(
+              "board " + mm(spec.boardThickness()),
+              spec.boardThickness(),
+              0,
+              spec.boardThickness()));
       if (any) {
         right.add(new Wanted("leg " + mm(figures.leg()), figures.leg(), -cover, pen()));
         right.add(new Wanted("holds " + mm(depth.hold()), depth.hold(), 0, depth.hold()));
@@ -288,7 +292,7 @@ public record StapleGauge(
 
     private void side(List<Bar> bars, List<Wanted> wanted, int sign) {
       List<Double> middles = wanted.stream().map(w -> y((w.from() + w.to()) / 2)).toList();
-      double high = room.height() - 4.4 * t;
+      double high = room.height() - 5.6 * t;
       double[] at = Spread.along(middles, 1.35 * t, MARGIN + t, high);
       for (int i = 0; i < wanted.size(); i++) {
         Wanted w = wanted.get(i);

@@ -24,11 +24,8 @@ class SectionPicturesTest {
 
   @TempDir static Path folder;
 
-  private Stage stage;
-
   @Start
   void start(Stage stage) {
-    this.stage = stage;
     stage.show();
   }
 
@@ -83,9 +80,9 @@ class SectionPicturesTest {
     }
   }
 
-  private void shown(Region pane, int[] size, String name) {
+  private static void shown(Region pane, int[] size, String name) {
     if (pane.getScene() == null) {
-      stage.setScene(new Scene(pane, size[0], size[1]));
+      new Scene(pane, size[0], size[1]);
     }
     pane.resize(size[0], size[1]);
     for (int i = 0; i < 3; i++) {
