@@ -51,10 +51,11 @@ final class Band {
     List<Double> heights = heights();
     lowest = heights.get(0);
     double foot = lowest;
-    for (double height : heights) {
+    for (int i = 0; i + 1 < heights.size() && foot == heights.get(i); i++) {
+      double next = heights.get(i + 1);
       // What lies flush against the layer below has an edge that no pencil could draw.
-      if (height < high && most(height, true) - least(height, true) < FLUSH && foot == height) {
-        foot = heights.get(heights.indexOf(height) + 1);
+      if (thick(foot, true) < FLUSH && thick(next, false) < FLUSH) {
+        foot = next;
       }
     }
     low = foot;
@@ -65,6 +66,10 @@ final class Band {
       }
     }
     ceiling = top;
+  }
+
+  private double thick(double height, boolean above) {
+    return most(height, above) - least(height, above);
   }
 
   /** A layer of board, foam or wadding. */

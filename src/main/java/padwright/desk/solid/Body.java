@@ -14,6 +14,7 @@ public final class Body {
   private final float[] normals;
   private final int[] edges;
   private final boolean[] arrises;
+  private final boolean[] hollows;
 
   /** What a body is. */
   public enum Kind {
@@ -33,7 +34,8 @@ public final class Body {
       int[] triangles,
       float[] normals,
       int[] edges,
-      boolean[] arrises) {
+      boolean[] arrises,
+      boolean[] hollows) {
     this.name = name;
     this.kind = kind;
     this.layer = layer;
@@ -42,6 +44,7 @@ public final class Body {
     this.normals = normals;
     this.edges = edges;
     this.arrises = arrises;
+    this.hollows = hollows;
   }
 
   /** What a maker calls it, such as "foam layer 2". */
@@ -93,6 +96,11 @@ public final class Body {
   /** Whether an edge is drawn from wherever it is seen: an arris, or a tight bend. */
   public boolean[] arrises() {
     return arrises;
+  }
+
+  /** Whether the body turns inwards along an edge: its outline is never seen there. */
+  public boolean[] hollows() {
+    return hollows;
   }
 
   /** The volume that its triangles enclose, mm3 (divergence theorem, one tetrahedron each). */

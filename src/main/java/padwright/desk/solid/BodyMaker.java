@@ -158,6 +158,14 @@ final class BodyMaker {
     Facets facets = new Facets(xyz, corners);
     int[] edges = facets.edges();
     return new Body(
-        name, kind, layer, xyz, corners, facets.normals(), edges, facets.arrises(edges, marked));
+        name,
+        kind,
+        layer,
+        xyz,
+        corners,
+        facets.normals(),
+        edges,
+        facets.arrises(edges, marked),
+        facets.hollows(edges));
   }
 }

@@ -14,6 +14,9 @@ final class Facets {
   /** Faces that meet at more than this have an arris between them. */
   private static final double ARRIS = Math.cos(Math.toRadians(32));
 
+  /** A rise of less is level, mm. */
+  private static final double RISE = 1e-6;
+
   private final double[] points;
   private final int[] triangles;
   private final double[] flat;
@@ -94,6 +97,31 @@ final class Facets {
               || along.contains(key(Math.min(a, b), Math.max(a, b)));
     }
     return arrises;
+  }
+
+  /** Whether the faces beside an edge look at each other: one rises over the plane of the other. */
+  boolean[] hollows(int[] edges) {
+    boolean[] hollows = new boolean[edges.length / 4];
+    for (int e = 0; e < hollows.length; e++) {
+      int left = edges[4 * e + 2];
+      int right = edges[4 * e + 3];
+      if (right < 0) {
+        continue;
+      }
+      int a = edges[4 * e];
+      int b = edges[4 * e + 1];
+      for (int h = 3 * right; h < 3 * right + 3; h++) {
+        if (triangles[h] != a && triangles[h] != b) {
+          double[] up = way(a, triangles[h]);
+          double rise = 0;
+          for (int i = 0; i < 3; i++) {
+            rise += up[i] * flat[3 * left + i];
+          }
+          hollows[e] = rise > RISE;
+        }
+      }
+    }
+    return hollows;
   }
 
   /** The mean of the faces about each corner that look like one, each by its angle there. */

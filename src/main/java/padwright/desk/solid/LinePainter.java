@@ -13,29 +13,42 @@ final class LinePainter {
   private static final double SLACK = 1.0 / 2000;
 
   private final int[] pixels;
-  private final float[] behind;
   private final int[] owners;
   private final int width;
   private final int height;
   private final int colour;
 
-  LinePainter(int[] pixels, float[] behind, int[] owners, int width, int height, int colour) {
+  LinePainter(int[] pixels, int[] owners, int width, int height, int colour) {
     this.pixels = pixels;
-    this.behind = behind;
     this.owners = owners;
     this.width = width;
     this.height = height;
     this.colour = colour;
   }
 
-  void line(double ax, double ay, double an, double bx, double by, double bn, int owner) {
+  /**
+   * Draws a line between two pixel places with their 1 / depth.
+   *
+   * @param about how many pixels beside it may show the body instead
+   * @param over of each pixel, what hides lines that are farther
+   */
+  void line(
+      double ax,
+      double ay,
+      double an,
+      double bx,
+      double by,
+      double bn,
+      int owner,
+      float[] over,
+      int about) {
     boolean flat = Math.abs(bx - ax) >= Math.abs(by - ay);
     double u0 = flat ? ax : ay;
     double u1 = flat ? bx : by;
     double v0 = flat ? ay : ax;
     double v1 = flat ? by : bx;
     if (u1 < u0) {
-      line(bx, by, bn, ax, ay, an, owner);
+      line(bx, by, bn, ax, ay, an, owner, over, about);
       return;
     }
     double slope = u1 - u0 < 1e-9 ? 0 : (v1 - v0) / (u1 - u0);
@@ -50,7 +63,7 @@ final class LinePainter {
       double share = Math.min(u1, u + 1.0) - Math.max(u0, u);
       double v = v0 + slope * (at - u0);
       double n = an + rise * (at - u0);
-      if (!shown(flat, u, v, n, owner)) {
+      if (!shown(flat, u, v, n, owner, over, about)) {
         continue;
       }
       for (int k = (int) Math.floor(v - half); k <= v + half; k++) {
@@ -60,14 +73,15 @@ final class LinePainter {
     }
   }
 
-  private boolean shown(boolean flat, int u, double v, double n, int owner) {
+  private boolean shown(
+      boolean flat, int u, double v, double n, int owner, float[] over, int about) {
     int middle = (int) Math.floor(v);
     int px = flat ? u : middle;
     int py = flat ? middle : u;
-    for (int y = Math.max(0, py - 1); y <= Math.min(height - 1, py + 1); y++) {
-      for (int x = Math.max(0, px - 1); x <= Math.min(width - 1, px + 1); x++) {
+    for (int y = Math.max(0, py - about); y <= Math.min(height - 1, py + about); y++) {
+      for (int x = Math.max(0, px - about); x <= Math.min(width - 1, px + about); x++) {
         int i = y * width + x;
-        if (owners[i] == owner && n >= behind[i] * (1 - SLACK)) {
+        if (owners[i] == owner && n >= over[i] * (1 - SLACK)) {
           return true;
         }
       }

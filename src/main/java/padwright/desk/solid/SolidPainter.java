@@ -58,7 +58,7 @@ public final class SolidPainter {
       project(bodies.get(i), projection);
       faces(bodies.get(i), i, projection, palette.of(bodies.get(i)));
     }
-    LinePainter lines = new LinePainter(pixels, behind, owners, width, height, palette.line());
+    LinePainter lines = new LinePainter(pixels, owners, width, height, palette.line());
     for (int i = 0; i < bodies.size(); i++) {
       project(bodies.get(i), projection);
       lines(bodies.get(i), i, lines);
@@ -225,10 +225,14 @@ public final class SolidPainter {
     for (int i = 0; i < arrises.length; i++) {
       boolean left = seen[e[4 * i + 2]];
       boolean right = e[4 * i + 3] >= 0 && seen[e[4 * i + 3]];
-      if (left != right || (left && arrises[i])) {
+      boolean hollow = body.hollows()[i];
+      if ((left != right && !hollow) || ((left || right) && arrises[i])) {
         int a = e[4 * i];
         int b = e[4 * i + 1];
-        painter.line(x[a], y[a], near[a], x[b], y[b], near[b], owner);
+        // Only what bulges may lie a little behind the faces that are seen beside it.
+        float[] over = hollow ? depths : behind;
+        int about = hollow ? 0 : 1;
+        painter.line(x[a], y[a], near[a], x[b], y[b], near[b], owner, over, about);
       }
     }
   }
