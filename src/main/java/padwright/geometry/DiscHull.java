@@ -12,6 +12,12 @@ import java.util.List;
 public final class DiscHull {
   private static final double TINY = 1e-9;
 
+  /** Turn of the normal where the hull is upright. */
+  private static final double UPRIGHT = Math.PI / 2;
+
+  /** Turns this near are one. */
+  private static final double ROUNDING = 1e-9;
+
   private DiscHull() {}
 
   /** A disc; radius 0 is a point. mm. */
@@ -71,6 +77,38 @@ public final class DiscHull {
       angle = to;
     }
     throw new IllegalStateException("the hull does not close: " + discs);
+  }
+
+  /**
+   * The same where some discs are quarters: only their upper right is there, and under it an
+   * upright line.
+   *
+   * @param quarters those of {@code all} that are
+   */
+  public static List<Turn> rightHalf(List<Disc> all, List<Disc> quarters) {
+    List<Turn> whole = rightHalf(all);
+    boolean below =
+        whole.stream().anyMatch(t -> t.to() > UPRIGHT + ROUNDING && quarters.contains(t.disc()));
+    if (!below) {
+      return whole;
+    }
+    // Down to where it is upright a quarter carries what its disc does; from there its end alone.
+    List<Disc> ends = new ArrayList<>();
+    for (Disc d : all) {
+      ends.add(quarters.contains(d) ? new Disc(d.centre().plus(new Vec2(d.radius(), 0)), 0) : d);
+    }
+    List<Turn> turns = new ArrayList<>();
+    for (Turn t : whole) {
+      if (t.from() < UPRIGHT - ROUNDING) {
+        turns.add(new Turn(t.disc(), t.from(), Math.min(t.to(), UPRIGHT)));
+      }
+    }
+    for (Turn t : rightHalf(ends)) {
+      if (t.to() > UPRIGHT + ROUNDING) {
+        turns.add(new Turn(t.disc(), Math.max(t.from(), UPRIGHT), t.to()));
+      }
+    }
+    return turns;
   }
 
   /** Without the discs that lie inside another, which can carry nothing. */

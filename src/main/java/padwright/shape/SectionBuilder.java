@@ -52,7 +52,7 @@ public final class SectionBuilder {
 
   /** The covering's way from the top to the end of the turn-under. */
   public static TautPath taut(Stack stack, double thickness, double turnUnder) {
-    List<Turn> turns = DiscHull.rightHalf(stack.discs());
+    List<Turn> turns = DiscHull.rightHalf(stack.discs(), stack.quarters());
     Path hull = chain(turns, 0, turnUnder);
     Path neutral = chain(turns, thickness * NEUTRAL, turnUnder);
     double startX = neutral.start().x();

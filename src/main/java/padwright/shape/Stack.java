@@ -247,6 +247,21 @@ public record Stack(
     return discs;
   }
 
+  /**
+   * Those of {@link #discs()} that are rounded above only: a rounded edge and the bend over a crown
+   * go straight down from where they are upright, however large their radius.
+   */
+  public List<Disc> quarters() {
+    List<Disc> quarters = new ArrayList<>();
+    for (Disc bend : crowned() ? bends(layers.size() - 1) : List.<Disc>of()) {
+      quarters.add(new Disc(bend.centre(), bend.radius() + wadding));
+    }
+    if (edge instanceof EdgeShape.Round && turning.isEmpty() && lowerLayersCarryTheEdge()) {
+      wholeEdge(quarters);
+    }
+    return quarters;
+  }
+
   /** Whether no layer that the edge shape reaches stands further back than the topmost. */
   private boolean lowerLayersCarryTheEdge() {
     double z = board;

@@ -53,6 +53,50 @@ class TautPathTest {
     assertThat(withThickness).isCloseTo(4.292, within(0.0005));
   }
 
+  /** A radius over half of foam and board: the disc of the edge would reach below the back. */
+  @Test
+  void aLargeRoundingGoesStraightDownFromWhereItIsUpright() {
+    for (double radius : new double[] {26, 30, 39.9}) {
+      double saved =
+          developed(12, 0, SQUARE, 1, 20, 40)
+              - developed(12, 0, new EdgeShape.Round(radius), 1, 20, 40);
+      assertThat(saved).isCloseTo((2 - Math.PI / 2) * radius, within(1e-9));
+    }
+    Stack stack =
+        new Stack(12, 0, List.of(new Stack.Layer(40, 0)), new EdgeShape.Round(30), 0, false);
+    assertThat(SectionBuilder.taut(stack, 0, 20).neutral().end().y()).isCloseTo(0, within(1e-12));
+    // Overhanging by 10: from (10, 22), where the rounding is upright, down the foam's side to the
+    // board's face at 12, and slanting in to the arris at (0, 0).
+    Stack over =
+        new Stack(12, 0, List.of(new Stack.Layer(40, 10)), new EdgeShape.Round(30), 0, false);
+    double length = (-20 + 0) + 30 * Math.PI / 2 + 10 + Math.hypot(10, 12) + 20;
+    assertThat(SectionBuilder.taut(over, 0, 20).developed()).isCloseTo(length, within(1e-9));
+  }
+
+  /**
+   * Board 12, a crown of 15 set in by 60, 30 of foam laid over it, which bends about its corner.
+   */
+  @Test
+  void aBendOverACrownNeverReachesBelowTheBack() {
+    Stack stack =
+        new Stack(
+            12,
+            0,
+            List.of(new Stack.Layer(15, -60, true), new Stack.Layer(30, 0)),
+            SQUARE,
+            0,
+            false);
+    TautPath path = SectionBuilder.taut(stack, 0, 20);
+    assertThat(path.neutral().end().y()).isCloseTo(0, within(1e-12));
+    assertThat(path.neutral().bounds().minY()).isCloseTo(0, within(1e-12));
+    // The tangent from the corner of the foam at the edge, (0, 42), to a circle of 30 about
+    // (-60, 27), which it leaves at the angle phi from upright.
+    double far = Math.hypot(60, 15);
+    double tangent = Math.sqrt(far * far - 30 * 30);
+    double phi = Math.asin(30 / far) - Math.atan2(15, 60);
+    assertThat(path.developed()).isCloseTo(-60 + 30 * phi + tangent + 42 + 20, within(1e-9));
+  }
+
   @Test
   void aRoundedBackArrisSavesTheSameShare() {
     double saved = developed(12, 0, SQUARE, 1, 20, 24) - developed(12, 6, SQUARE, 1, 20, 24);
