@@ -158,8 +158,8 @@ public final class OutlineEdit {
 
   /**
    * The same outline by its points; its runs and corners stay on the same sides and corners. Where
-   * its size is not that of the board and its sides step in by different amounts, one with curves
-   * comes out a little smaller: a drawn curve steps in by the largest of them.
+   * its size is not that of the board, the base may come out smaller by a layer or two of covering:
+   * the folds at a drawn corner count on every side.
    */
   public WrappedPad byPoints() {
     OutlineShape shape = pad.base().outline();
