@@ -99,6 +99,10 @@ public final class PartEdit {
       return pad;
     }
     try {
+      if (field.place().equals("base.outline") && text.equals("path")) {
+        // Its runs and corners take the names that sides and points have then.
+        return new OutlineEdit(this, pad).byPoints();
+      }
       return with(pad, new FieldWords(pad, field, units).steps(text));
     } catch (InputRefused r) {
       throw r.path().isEmpty()

@@ -66,13 +66,13 @@ public final class PartFields {
       groups.add(f.foam(i));
     }
     groups.add(f.wadding());
-    groups.add(new FieldGroup(EDGE, "Edge", f.edge("", pad.edge(), false)));
+    groups.add(new FieldGroup(EDGE, "Edge", edge("", pad.edge(), false)));
     groups.add(f.cover());
     groups.add(f.corners());
     groups.add(f.staples());
     groups.add(f.host());
     groups.add(f.dustCover());
-    groups.addAll(new PartListFields(f, pad).all());
+    groups.addAll(new PartListFields(pad).all());
     return groups;
   }
 
@@ -198,7 +198,7 @@ public final class PartFields {
     return new FieldGroup(WADDING, "Wadding", f);
   }
 
-  List<PartField> edge(String before, EdgeShape shape, boolean optional) {
+  static List<PartField> edge(String before, EdgeShape shape, boolean optional) {
     List<PartField> f = new ArrayList<>();
     f.add(
         PartField.choice(

@@ -28,11 +28,9 @@ public final class PartListFields {
   private static final String INSERTS = "fittings.tNuts";
   private static final String ZONES = "fittings.zones";
 
-  private final PartFields fields;
   private final WrappedPad pad;
 
-  PartListFields(PartFields fields, WrappedPad pad) {
-    this.fields = fields;
+  PartListFields(WrappedPad pad) {
     this.pad = pad;
   }
 
@@ -139,7 +137,14 @@ public final class PartListFields {
     for (int k = 0; k < run.sides().size(); k++) {
       f.add(new PartField(place + "sides[" + k + "]", "Side", Kind.WORDS, false, List.of(), 0));
     }
-    f.addAll(fields.edge(place, run.edge().orElse(new EdgeShape.Square()), true));
+    f.addAll(settings(place, run.edge()));
+    return f;
+  }
+
+  /** What a run can differ in; its edge's size has a field where it has an edge of its own. */
+  static List<PartField> settings(String place, Optional<EdgeShape> edge) {
+    List<PartField> f =
+        new ArrayList<>(PartFields.edge(place, edge.orElse(new EdgeShape.Square()), true));
     f.add(PartField.length(place + "turnUnder", "Turn-under", true, 1));
     f.add(PartField.length(place + "overhang", "Foam beyond the base", true, 1));
     f.add(PartField.length(place + "passage", "Passes into the next over", true, 5));
