@@ -143,10 +143,9 @@ final class DeskMenus extends MenuBar {
             item("Go to the s_ection", "Shortcut+2", () -> window.go(2)),
             item("Go to p_ieces", "Shortcut+3", () -> window.go(3)),
             item("Go to the s_olid", "Shortcut+4", () -> window.go(4)),
-            item("Go to the pl_an", "Shortcut+5", () -> window.go(5)),
-            item("Go to _findings", "Shortcut+6", () -> window.go(6)),
-            item("Go to fi_gures", "Shortcut+7", () -> window.go(7)),
-            item("Go to the s_taple gauge", "Shortcut+8", () -> window.go(8)));
+            item("Go to _findings", "Shortcut+5", () -> window.go(5)),
+            item("Go to fi_gures", "Shortcut+6", () -> window.go(6)),
+            item("Go to the s_taple gauge", "Shortcut+7", () -> window.go(7)));
     return menu;
   }
 

@@ -45,7 +45,6 @@ final class DeskWindow extends BorderPane {
   private final FiguresPane figures;
   private final SectionPane section;
   private final SolidPane solid = new SolidPane();
-  private final PlanPane plan;
   private final StapleGaugePane gauge;
   private final Tab findingsTab;
   private final TabPane facts = new TabPane();
@@ -69,15 +68,13 @@ final class DeskWindow extends BorderPane {
     findings = new FindingsPane(desk, this::reveal);
     figures = new FiguresPane(desk);
     section = new SectionPane(desk);
-    plan = new PlanPane(desk);
     gauge = new StapleGaugePane(desk);
     look.onChange(section::setDark);
     look.onChange(solid::setDark);
-    look.onChange(plan::setDark);
     look.onChange(gauge::setDark);
     findingsTab = tab("Findings", findings);
     facts.getTabs().addAll(findingsTab, tab("Figures", figures), tab("Staple gauge", gauge));
-    bodies.getTabs().addAll(tab("Solid", solid), tab("Plan", plan));
+    bodies.getTabs().addAll(tab("Solid", solid));
     top.getChildren().add(new DeskMenus(desk, this, settings, look));
     setTop(top);
     setCenter(panes());
@@ -196,9 +193,8 @@ final class DeskWindow extends BorderPane {
       case 2 -> section.requestFocus();
       case 3 -> pieces.view().requestFocus();
       case 4 -> shown(bodies, 0, solid);
-      case 5 -> shown(bodies, 1, plan);
-      case 6 -> shown(facts, 0, findings.getCenter());
-      case 7 -> shown(facts, 1, figures.getCenter());
+      case 5 -> shown(facts, 0, findings.getCenter());
+      case 6 -> shown(facts, 1, figures.getCenter());
       default -> shown(facts, 2, gauge);
     }
   }

@@ -70,7 +70,9 @@ final class PartsPane extends BorderPane {
     Button duplicate = new Button("Duplicate");
     duplicate.setOnAction(e -> duplicate());
     Button mirror = new Button("Mirror");
-    mirror.setTooltip(new Tooltip("Makes those drawn the mirrored ones, and the other way round"));
+    mirror.setTooltip(
+        new Tooltip(
+            "As many mirrored ones as well; where there are some, they change places with those drawn"));
     mirror.setOnAction(e -> mirror());
     up.setOnAction(e -> move(-1));
     up.setAccessibleText("Move the part up in the list");
@@ -105,6 +107,7 @@ final class PartsPane extends BorderPane {
         "");
   }
 
+  /** A pad and its mirror image are a pair; a job has at least one of each part as drawn. */
   void mirror() {
     int drawn = desk.pad().quantity();
     int mirrored = desk.pad().mirrored();
@@ -113,7 +116,7 @@ final class PartsPane extends BorderPane {
             desk.edit()
                 .with(
                     p,
-                    PartEdit.Step.put("quantity", mirrored),
+                    PartEdit.Step.put("quantity", mirrored > 0 ? mirrored : drawn),
                     PartEdit.Step.put("mirrored", drawn)),
         "mirror " + desk.pad().name(),
         "");

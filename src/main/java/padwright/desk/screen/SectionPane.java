@@ -201,7 +201,7 @@ public final class SectionPane extends BorderPane {
     if (!cuts.getItems().equals(all)) {
       SectionCut now = cuts.getValue();
       cuts.setItems(FXCollections.observableArrayList(all));
-      cuts.setValue(all.contains(now) ? now : SectionCut.USUAL);
+      cuts.setValue(now != null && all.contains(now) ? now : SectionCut.USUAL);
     }
     boolean choice = all.size() > 1;
     cuts.setVisible(choice);
