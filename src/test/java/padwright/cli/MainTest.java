@@ -48,7 +48,7 @@ class MainTest {
     Cli.Said said = Cli.run();
     assertThat(said.status()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
-    assertThat(said.err()).contains("new, outline, fit, check, figures, draft or catalogue");
+    assertThat(said.err()).contains("new, outline, fit, check, figures, draft, catalogue or desk");
   }
 
   @Test
