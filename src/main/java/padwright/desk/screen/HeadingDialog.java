@@ -34,6 +34,9 @@ final class HeadingDialog {
     date.setPromptText("2026-03-07, or empty for today");
     units.getItems().setAll(List.of("mm", "inches"));
     units.setValue(job.units() == Units.MM ? "mm" : "inches");
+    date.setId("heading-date");
+    units.setId("heading-units");
+    refused.setId("heading-refused");
     refused.setWrapText(true);
     refused.getStyleClass().add("level-stop");
     GridPane grid = new GridPane();

@@ -24,15 +24,17 @@ class FigureRowsTest {
   @Test
   void theRestInMillimetres() {
     List<Row> rows = FigureRows.of(result("desk-rest"), Units.MM);
-    assertThat(row(rows, "Finished")).isEqualTo(new Row("Finished", "602.0", "62.0", "37.0"));
-    assertThat(row(rows, "Base").length()).isEqualTo("600.0");
-    assertThat(row(rows, "Foam layer 2").height()).isEqualTo("12.0");
-    // 16 positions of the point: leg 10, one layer of 1, a board of at least 11.5.
-    assertThat(row(rows, "Left under the point, through 1 layer").length()).isEqualTo("2.5");
-    assertThat(row(rows, "Staple leg").length()).isEqualTo("10.0");
+    assertThat(row(rows, "Finished"))
+        .isEqualTo(new Row("Finished", "602.0 mm", "62.0 mm", "37.0 mm"));
+    assertThat(row(rows, "Base").length()).isEqualTo("600.0 mm");
+    assertThat(row(rows, "Foam layer 2").height()).isEqualTo("12.0 mm");
+    // A leg of 10 through one layer of 1 goes 9 into a board of at least 11.5.
+    assertThat(row(rows, "Left under the point, through 1 layer").length()).isEqualTo("2.5 mm");
+    assertThat(row(rows, "Staple leg").length()).isEqualTo("10.0 mm");
     assertThat(rows).noneMatch(r -> r.what().startsWith("Bare gap"));
     String text = FigureRows.tabbed(rows);
-    assertThat(text).startsWith("what\tlength\twidth\theight\nFinished\t602.0\t62.0\t37.0\n");
+    assertThat(text)
+        .startsWith("what\tlength\twidth\theight\nFinished\t602.0 mm\t62.0 mm\t37.0 mm\n");
     assertThat(text.lines()).hasSize(rows.size() + 1).allMatch(l -> l.split("\t", -1).length == 4);
   }
 
@@ -43,8 +45,8 @@ class FigureRowsTest {
   @Test
   void theRestInInches() {
     List<Row> rows = FigureRows.of(result("desk-rest"), Units.INCH);
-    assertThat(row(rows, "Finished").length()).isEqualTo("23 11/16");
-    assertThat(row(rows, "Base").length()).isEqualTo("23 19/32");
+    assertThat(row(rows, "Finished").length()).isEqualTo("23 11/16 in");
+    assertThat(row(rows, "Base").length()).isEqualTo("23 19/32 in");
   }
 
   /** A drop-in seat has a gap left to each side of its frame. */
@@ -56,6 +58,6 @@ class FigureRowsTest {
             .filter(rows -> rows.stream().anyMatch(r -> r.what().startsWith("Bare gap")))
             .map(rows -> row(rows, "Bare gap").length())
             .toList();
-    assertThat(with).isNotEmpty().allMatch(s -> Double.parseDouble(s) >= 0);
+    assertThat(with).isNotEmpty().allMatch(s -> Double.parseDouble(s.replace(" mm", "")) >= 0);
   }
 }
