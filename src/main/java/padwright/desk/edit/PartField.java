@@ -1,6 +1,8 @@
 package padwright.desk.edit;
 
 import java.util.List;
+import padwright.design.Units;
+import padwright.measure.LengthUnit;
 
 /**
  * A field of a part that can be filled in.
@@ -13,8 +15,24 @@ import java.util.List;
  */
 public record PartField(
     String place, String label, Kind kind, boolean optional, List<Choice> choices, double step) {
+  /** A 64th of an inch is an inch halved so often. */
+  private static final int FINEST_HALVINGS = 6;
+
   public PartField {
     choices = List.copyOf(choices);
+  }
+
+  /**
+   * How far one nudge goes in a job of such units, mm or the field's own unit: where lengths are
+   * inches, the fraction of an inch on the rule that comes nearest, no finer than a 64th.
+   */
+  public double step(Units units) {
+    if (kind != Kind.LENGTH || units == Units.MM || step <= 0) {
+      return step;
+    }
+    double inch = LengthUnit.INCH.millimetres().doubleValue();
+    long halvings = Math.round(Math.log(inch / step) / Math.log(2));
+    return inch / (1L << Math.max(0, Math.min(FINEST_HALVINGS, halvings)));
   }
 
   /** What is filled in. */

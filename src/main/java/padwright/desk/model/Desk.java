@@ -186,18 +186,16 @@ public final class Desk {
     return change(p -> edit().typed(p, field, typed), field.label(), "");
   }
 
-  /**
-   * Makes a length or number greater or smaller.
-   *
-   * @param steps how many of the field's own steps, negative for less
-   */
+  /** Makes a length or number greater by so many of the field's steps, negative for less. */
   public Optional<InputRefused> nudge(PartField field, double steps) {
     Optional<Double> value = value(field);
     if (value.isEmpty()) {
       return Optional.empty();
     }
-    double next = value.get() + steps * field.step();
-    return set(field, next, field.place());
+    double step = field.step(job().units());
+    double next = value.get() + steps * step;
+    // An inch rule has marks; a length between two of them goes to the nearest one.
+    return set(field, step == field.step() ? next : Math.rint(next / step) * step, field.place());
   }
 
   /** Sets a length, in mm, or a number; one drag or row of nudges is one step to undo. */

@@ -72,6 +72,8 @@ final class DeskWindow extends BorderPane {
     look.onChange(section::setDark);
     look.onChange(solid::setDark);
     look.onChange(gauge::setDark);
+    look.onResize(times -> section.setTextSize(SectionPane.TEXT * times));
+    look.onResize(times -> gauge.setTextSize(StapleGaugePane.TEXT * times));
     findingsTab = tab("Findings", findings);
     facts.getTabs().addAll(findingsTab, tab("Figures", figures), tab("Staple gauge", gauge));
     bodies.getTabs().addAll(tab("Solid", solid));

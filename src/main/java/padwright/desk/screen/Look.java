@@ -3,6 +3,7 @@ package padwright.desk.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import javafx.scene.Parent;
 import padwright.desk.model.Settings;
 
@@ -15,6 +16,7 @@ final class Look {
 
   private final Settings settings;
   private final List<Consumer<Boolean>> listeners = new ArrayList<>();
+  private final List<DoubleConsumer> sizes = new ArrayList<>();
   private Parent root;
   private boolean dark;
   private double size;
@@ -43,6 +45,12 @@ final class Look {
     listener.accept(dark);
   }
 
+  /** Called with how many times its usual size the text is, at once and with every change. */
+  void onResize(DoubleConsumer listener) {
+    sizes.add(listener);
+    listener.accept(size / USUAL);
+  }
+
   void dress(Parent scene) {
     root = scene;
     scene.getStylesheets().add(Look.class.getResource("/padwright/desk/desk.css").toExternalForm());
@@ -69,6 +77,7 @@ final class Look {
     size = steps == 0 ? USUAL : number(String.valueOf(size + steps * STEP));
     settings.put("text", String.valueOf(size));
     apply();
+    sizes.forEach(l -> l.accept(size / USUAL));
   }
 
   private void apply() {

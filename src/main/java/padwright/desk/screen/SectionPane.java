@@ -31,7 +31,9 @@ import padwright.desk.view.SectionForm.Room;
  * group of the part.
  */
 public final class SectionPane extends BorderPane {
-  private static final double TEXT = 12;
+  /** Usual size of letters, points. */
+  static final double TEXT = 12;
+
   private static final double LARGEST = 1.3;
   private static final double WIDE = 620;
   private static final double HIGH = 460;

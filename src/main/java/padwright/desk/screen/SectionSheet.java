@@ -244,7 +244,11 @@ final class SectionSheet extends Pane implements FieldEditor.Host {
     }
     double value =
         drag.handle()
-            .dragged(drag.from(), e.getX() - drag.x(), e.getY() - drag.y(), drag.field().step());
+            .dragged(
+                drag.from(),
+                e.getX() - drag.x(),
+                e.getY() - drag.y(),
+                drag.field().step(desk.job().units()));
     Optional<InputRefused> answer = desk.set(drag.field(), value, "drag " + drag.field().place());
     FieldEditor editor = editors.get(drag.field().place());
     if (editor != null) {

@@ -19,7 +19,8 @@ import padwright.geometry.Vec2;
 
 /** The staple gauge of the part on the bench: follows every change of leg, covering and board. */
 public final class StapleGaugePane extends Region {
-  private static final double TEXT = 12;
+  /** Usual size of letters, points. */
+  static final double TEXT = 12;
 
   private final Desk desk;
   private final Canvas canvas = new Canvas();

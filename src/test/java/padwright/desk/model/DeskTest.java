@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import padwright.design.Job;
+import padwright.desk.edit.JobEdit;
 import padwright.desk.edit.PartEdit.Step;
 import padwright.desk.edit.PartField;
 import padwright.desk.edit.Shipped;
@@ -130,6 +131,23 @@ class DeskTest {
     assertThat(desk.pad().foam().get(0).thickness()).isEqualTo(17);
     desk.undo();
     assertThat(desk.job()).isEqualTo(job);
+  }
+
+  /** 12 mm is 0.472 in; a 32nd of an inch (0.79 mm) is the fraction nearest to 1 mm: 1/2 in. */
+  @Test
+  void inAJobInInchesNudgesGoByTheMarksOfTheRule() {
+    desk.change(
+        JobEdit.headed(job, job.title(), "", "", padwright.design.Units.INCH), 0, "heading", "");
+    settled();
+    PartField thickness = field("foam[0].thickness");
+    assertThat(desk.typed(thickness)).isEqualTo("0.47244 in");
+    desk.nudge(thickness, 1);
+    assertThat(desk.typed(thickness)).isEqualTo("1/2 in");
+    desk.nudge(thickness, 1);
+    assertThat(desk.typed(thickness)).isEqualTo("17/32 in");
+    desk.nudge(thickness, -3);
+    assertThat(desk.typed(thickness)).isEqualTo("7/16 in");
+    assertThat(desk.pad().foam().get(0).thickness()).isEqualTo(11.1125);
   }
 
   @Test
