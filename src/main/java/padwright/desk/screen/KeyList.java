@@ -17,6 +17,7 @@ final class KeyList {
           "In a drawing: arrows move it, + and - zoom, 0 fits it, M measures",
           "While measuring: arrows move the cross, N goes to the next place, Enter sets a point",
           "On the solid: arrows turn it, + and - zoom, Page Up and Page Down open and close it",
+          "In the parts: + and - one more, one fewer of the part",
           "In the findings: Enter shows where it is",
           "",
           "Ctrl+O open   Ctrl+S save   Ctrl+Shift+S save as   Ctrl+P preview and draft",

@@ -9,11 +9,13 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import padwright.design.WrappedPad;
 import padwright.desk.edit.JobEdit;
 import padwright.desk.edit.PartEdit;
+import padwright.desk.edit.PartField;
 import padwright.desk.model.Desk;
 import padwright.jobfile.ReadyPart;
 import padwright.jobfile.StartNumbers;
@@ -27,6 +29,7 @@ final class PartsPane extends BorderPane {
   private final Button up = new Button("Up");
   private final Button down = new Button("Down");
   private final Button remove = new Button("Remove");
+  private final Button fewer = new Button("\u2212 1");
   private final Look look;
   private boolean refreshing;
 
@@ -39,6 +42,7 @@ final class PartsPane extends BorderPane {
     list.setItems(numbers);
     list.setId("parts");
     list.setAccessibleText("Parts of the job");
+    list.addEventFilter(KeyEvent.KEY_TYPED, this::key);
     list.setCellFactory(v -> new PartCell(desk, look));
     list.getSelectionModel()
         .selectedIndexProperty()
@@ -79,7 +83,12 @@ final class PartsPane extends BorderPane {
     down.setOnAction(e -> move(1));
     down.setAccessibleText("Move the part down in the list");
     remove.setOnAction(e -> remove());
-    FlowPane pane = new FlowPane(4, 4, add, duplicate, mirror, up, down, remove);
+    Button more = new Button("+ 1");
+    more.setAccessibleText("One more of the part as drawn");
+    more.setOnAction(e -> more(1));
+    fewer.setAccessibleText("One fewer of the part as drawn");
+    fewer.setOnAction(e -> more(-1));
+    FlowPane pane = new FlowPane(4, 4, add, duplicate, mirror, more, fewer, up, down, remove);
     pane.setStyle("-fx-padding: 6;");
     return pane;
   }
@@ -122,6 +131,25 @@ final class PartsPane extends BorderPane {
         "");
   }
 
+  /** More or fewer as drawn; a job has at least one of each part. */
+  void more(int by) {
+    PartField quantity = desk.field("quantity").orElseThrow();
+    if (desk.pad().quantity() + by >= 1) {
+      desk.nudge(quantity, by);
+    }
+  }
+
+  private void key(KeyEvent e) {
+    switch (e.getCharacter()) {
+      case "+" -> more(1);
+      case "-" -> more(-1);
+      default -> {
+        return;
+      }
+    }
+    e.consume();
+  }
+
   void move(int by) {
     int to = at() + by;
     if (to >= 0 && to < desk.job().parts().size()) {
@@ -150,6 +178,7 @@ final class PartsPane extends BorderPane {
     up.setDisable(at() == 0);
     down.setDisable(at() == count - 1);
     remove.setDisable(count == 1);
+    fewer.setDisable(desk.pad().quantity() <= 1);
     refreshing = false;
   }
 

@@ -2,7 +2,10 @@ package padwright.desk.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -101,5 +104,30 @@ class RecoveryTest {
     Files.writeString(folder.resolve("unsaved-" + GONE + ".json.where"), "a\u0000b\n");
     assertThat(new Recovery(folder, GONE + 9).left()).hasSize(1);
     assertThat(new Recovery(folder.resolve("none"), GONE).left()).isEmpty();
+  }
+
+  /**
+   * Killed, not stopped, while it writes copies as fast as it can: the newest whole one is there.
+   */
+  @Test
+  void aProcessKilledInTheMidstOfItsWorkLeavesAJobThatCanBeRead() throws Exception {
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                DeskToKill.class.getName(),
+                folder.toString())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try (BufferedReader said =
+        new BufferedReader(
+            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+      assertThat(said.readLine()).isEqualTo("kept");
+    } finally {
+      process.destroyForcibly().waitFor();
+    }
+    Recovery.Left left = new Recovery(folder, GONE).left().get(0);
+    assertThat(Shipped.READER.read(left.copy()).parts().get(0).name()).startsWith("Rest number ");
   }
 }

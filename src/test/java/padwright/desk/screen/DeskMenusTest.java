@@ -212,6 +212,20 @@ class DeskMenusTest {
     assertThat(open.item("Edit", "Redo").isDisable()).isTrue();
   }
 
+  /** The demo has two rests. */
+  @Test
+  void aPartIsWantedMoreOrFewerTimesByAKeyInTheList(FxRobot robot) throws Exception {
+    open.worked();
+    open.menu(robot, "View", "Go to parts");
+    robot.write("+").write("+").write("-");
+    assertThat(open.desk.pad().quantity()).isEqualTo(3);
+    robot.write("-").write("-").write("-");
+    assertThat(open.desk.pad().quantity()).isEqualTo(1);
+    // All of them were one row of nudges.
+    robot.interact(open.desk::undo);
+    assertThat(open.desk.pad().quantity()).isEqualTo(2);
+  }
+
   /** A finding shows its field and its place: the leg that comes through, in the gauge's field. */
   @Test
   void aFindingShowsWhereItIs(FxRobot robot) throws Exception {
