@@ -27,6 +27,9 @@ import padwright.shape.Outlines;
  * maker drew it: points have the places they have in the job file. All in mm, y up.
  */
 public final class PlanModel {
+  /** A leg must be so many reaches long for its middle to have a handle apart from its ends. */
+  private static final double ROOM = 4;
+
   private final WrappedPad pad;
   private final Units units;
   private final Vec2 middle;
@@ -130,6 +133,13 @@ public final class PlanModel {
 
   public List<Place> places() {
     return List.copyOf(places);
+  }
+
+  /** Whether the middle of a leg has a handle: a curve is bent by none, a short leg has no room. */
+  public boolean bends(Leg leg, double reach) {
+    return pad.base().outline() instanceof FreePath f
+        && !(f.points().get(leg.number()).leg() instanceof OutlineShape.Leg.Cubic)
+        && leg.length() > ROOM * reach;
   }
 
   /** Names of the sides that can be told apart, in order. */

@@ -1,0 +1,275 @@
+package padwright.desk.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import padwright.geometry.Bounds;
+import padwright.geometry.Segment;
+import padwright.geometry.Vec2;
+
+/**
+ * Where the words of a plan stand in its view: beside what they name, clear of the outline, of the
+ * handles and of each other. What finds no room says less, and then nothing. All in points, y down.
+ */
+public final class PlanLabels {
+  private static final double GAP = 9;
+  private static final double HANDLE = 8;
+  private static final double CHORD = 0.5;
+  private static final double[] SHARES = {0.5, 0.36, 0.64, 0.24, 0.76};
+
+  private final PlanModel plan;
+  private final Viewport view;
+  private final double line;
+  private final ToDoubleFunction<String> width;
+  private final List<Bounds> taken = new ArrayList<>();
+  private final List<Label> placed = new ArrayList<>();
+
+  /**
+   * Words in a box.
+   *
+   * @param of side, point or member they belong to, as the plan names it
+   */
+  public record Label(String of, List<String> lines, Bounds box) {
+    public Label {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  private PlanLabels(PlanModel plan, Viewport view, double line, ToDoubleFunction<String> width) {
+    this.plan = plan;
+    this.view = view;
+    this.line = line;
+    this.width = width;
+  }
+
+  /**
+   * Places the words of sides, points and members.
+   *
+   * @param line height of a line, points
+   * @param width of words, points
+   * @param first name of what is chosen: it is placed before all others
+   */
+  public static List<Label> of(
+      PlanModel plan, Viewport view, double line, ToDoubleFunction<String> width, String first) {
+    PlanLabels labels = new PlanLabels(plan, view, line, width);
+    plan.points().forEach(m -> labels.taken.add(around(view.toScreen(m.at()))));
+    plan.legs().stream()
+        .filter(l -> plan.bends(l, HANDLE / view.scale()))
+        .forEach(l -> labels.taken.add(around(view.toScreen(l.middle()))));
+    plan.points().forEach(labels::point);
+    plan.legs().stream()
+        .sorted(
+            Comparator.comparing((PlanModel.Leg l) -> !l.side().equals(first))
+                .thenComparing(l -> -l.length()))
+        .forEach(labels::leg);
+    plan.openings().forEach(o -> labels.inside(o.member(), o.words(), o.path().bounds()));
+    plan.places().forEach(p -> labels.beside(p.member(), p.words(), p.path().bounds()));
+    labels.corners();
+    return labels.placed;
+  }
+
+  private static Bounds around(Vec2 handle) {
+    return Bounds.of(handle).grown(HANDLE);
+  }
+
+  /** What is said of a side: its name and length, its radius, what it has of its own. */
+  public static List<String> lines(PlanModel plan, PlanModel.Leg leg) {
+    List<String> lines = new ArrayList<>();
+    String length = plan.length(Math.round(leg.length() * 1e3) / 1e3);
+    String radius =
+        leg.radius() > 0 ? ", R " + plan.length(Math.round(leg.radius() * 10) / 10.0) : "";
+    lines.add((leg.side().isEmpty() ? "" : leg.side() + ": ") + length + radius);
+    String own = plan.difference(leg.side());
+    if (!own.isEmpty()) {
+      lines.add(own);
+    }
+    return lines;
+  }
+
+  /** The largest box that the words beside a side need, points. */
+  static Vec2 room(PlanModel plan, double line, ToDoubleFunction<String> width) {
+    double wide = 0;
+    int most = 1;
+    for (PlanModel.Leg l : plan.legs()) {
+      List<String> lines = lines(plan, l);
+      most = Math.max(most, lines.size());
+      for (String s : lines) {
+        wide = Math.max(wide, width.applyAsDouble(s));
+      }
+    }
+    return new Vec2(wide, most * line);
+  }
+
+  private void point(PlanModel.Mark mark) {
+    String number = String.valueOf(mark.number() + 1);
+    Vec2 out =
+        plan.corners().stream()
+            .filter(c -> c.at().equals(mark.at()))
+            .findFirst()
+            .map(c -> flipped(c.outward()))
+            .orElse(new Vec2(0, -1));
+    Vec2 at = view.toScreen(mark.at());
+    for (Vec2 way : List.of(out, out.times(-1), out.left(), out.right())) {
+      if (put("Point " + number, List.of(number), at, way, GAP - 2)) {
+        return;
+      }
+    }
+  }
+
+  private void leg(PlanModel.Leg leg) {
+    List<String> lines = lines(plan, leg);
+    for (int n = lines.size(); n > 0; n--) {
+      for (boolean outside : new boolean[] {true, false}) {
+        for (double share : SHARES) {
+          Vec2[] on = at(leg, share);
+          Vec2 way = outside ? on[1] : on[1].times(-1);
+          if (put(leg.side(), lines.subList(0, n), on[0], way, GAP)) {
+            return;
+          }
+        }
+      }
+    }
+  }
+
+  /** The place at a share of a leg in the view, and the way out of the part there. */
+  private Vec2[] at(PlanModel.Leg leg, double share) {
+    double left = leg.length() * share;
+    Segment at = leg.way().get(0);
+    for (Segment s : leg.way()) {
+      at = s;
+      if (left <= s.length()) {
+        break;
+      }
+      left -= s.length();
+    }
+    double t = Math.min(1, left / at.length());
+    return new Vec2[] {view.toScreen(at.pointAt(t)), flipped(at.directionAt(t).right())};
+  }
+
+  private static Vec2 flipped(Vec2 way) {
+    return new Vec2(way.x(), -way.y());
+  }
+
+  private void inside(String of, String words, Bounds mm) {
+    Vec2 at = view.toScreen(mm.centre());
+    Bounds box = box(List.of(words), at);
+    boolean fits =
+        box.width() < mm.width() * view.scale() && box.height() < mm.height() * view.scale();
+    if (!fits) {
+      beside(of, words, mm);
+    } else if (free(box)) {
+      keep(of, List.of(words), box);
+    }
+  }
+
+  private void beside(String of, String words, Bounds mm) {
+    Vec2 at = view.toScreen(mm.centre());
+    double half = mm.height() * view.scale() / 2;
+    for (int way : new int[] {1, -1}) {
+      if (put(of, List.of(words), at, new Vec2(0, way), half + 2)) {
+        return;
+      }
+    }
+  }
+
+  private void corners() {
+    for (PlanModel.Corner c : plan.corners()) {
+      if (!c.words().isEmpty()) {
+        Vec2 in = flipped(c.outward()).times(-1);
+        put("corner", List.of(c.words()), view.toScreen(c.at()), in, 2 * GAP);
+      }
+    }
+  }
+
+  /** Beside a place, whole box beyond a gap. */
+  private boolean put(String of, List<String> lines, Vec2 at, Vec2 way, double gap) {
+    Bounds size = box(lines, Vec2.ZERO);
+    double reach =
+        Math.min(
+            Math.abs(way.x()) > 1e-9 ? size.width() / 2 / Math.abs(way.x()) : Double.MAX_VALUE,
+            Math.abs(way.y()) > 1e-9 ? size.height() / 2 / Math.abs(way.y()) : Double.MAX_VALUE);
+    double support = Math.abs(way.x()) * size.width() / 2 + Math.abs(way.y()) * size.height() / 2;
+    for (double off : new double[] {reach, (reach + support) / 2, support}) {
+      Bounds box = box(lines, at.along(way, gap + off));
+      if (free(box)) {
+        keep(of, lines, box);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Bounds box(List<String> lines, Vec2 middle) {
+    double w = lines.stream().mapToDouble(width).max().orElse(0) / 2 + 1;
+    double h = lines.size() * line / 2;
+    return new Bounds(middle.x() - w, middle.y() - h, middle.x() + w, middle.y() + h);
+  }
+
+  private void keep(String of, List<String> lines, Bounds box) {
+    taken.add(box.grown(1));
+    placed.add(new Label(of, lines, box));
+  }
+
+  private boolean free(Bounds box) {
+    boolean seen =
+        box.minX() >= 1
+            && box.minY() >= 1
+            && box.maxX() <= view.width() - 1
+            && box.maxY() <= view.height() - 1;
+    return seen && taken.stream().noneMatch(t -> t.overlaps(box)) && !crossed(box);
+  }
+
+  private boolean crossed(Bounds box) {
+    return plan.legs().stream().flatMap(l -> l.way().stream()).anyMatch(s -> crosses(s, box))
+        || plan.openings().stream()
+            .flatMap(o -> o.path().segments().stream())
+            .anyMatch(s -> crosses(s, box));
+  }
+
+  private boolean crosses(Segment s, Bounds box) {
+    int n = s.chords(CHORD / view.scale());
+    Vec2 from = view.toScreen(s.start());
+    for (int i = 1; i <= n; i++) {
+      Vec2 to = view.toScreen(s.pointAt((double) i / n));
+      if (clips(from, to, box)) {
+        return true;
+      }
+      from = to;
+    }
+    return false;
+  }
+
+  /** Whether a line passes through a box (slab by slab). */
+  private static boolean clips(Vec2 a, Vec2 b, Bounds box) {
+    Optional<double[]> x = slab(a.x(), b.x(), box.minX(), box.maxX());
+    Optional<double[]> y = slab(a.y(), b.y(), box.minY(), box.maxY());
+    return x.isPresent()
+        && y.isPresent()
+        && Math.max(0, Math.max(x.get()[0], y.get()[0]))
+            <= Math.min(1, Math.min(x.get()[1], y.get()[1]));
+  }
+
+  private static Optional<double[]> slab(double from, double to, double low, double high) {
+    double way = to - from;
+    if (Math.abs(way) < 1e-12) {
+      return from < low || from > high
+          ? Optional.empty()
+          : Optional.of(new double[] {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY});
+    }
+    double p = (low - from) / way;
+    double q = (high - from) / way;
+    return Optional.of(new double[] {Math.min(p, q), Math.max(p, q)});
+  }
+
+  /** The whole plan in a view with room for its words round it. */
+  public static Viewport fit(
+      PlanModel plan, double wide, double high, double line, ToDoubleFunction<String> width) {
+    Vec2 room = room(plan, line, width);
+    double x = Math.min(room.x() + GAP + 6, wide * 0.27);
+    double y = Math.min(room.y() + GAP + 4, high * 0.27);
+    Viewport inner = Viewport.fit(plan.bounds(), wide - 2 * x, high - 2 * y, 0);
+    return inner.resized(wide, high);
+  }
+}
