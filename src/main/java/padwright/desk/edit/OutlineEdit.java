@@ -81,6 +81,13 @@ public final class OutlineEdit {
     return same(kept(OutlineChange.bent(path(), leg, middle, straightWithin), leg));
   }
 
+  /** Moves the first or the second control of a curve. */
+  public WrappedPad control(int leg, boolean second, Vec2 to) {
+    Leg.Cubic c = (Leg.Cubic) path().points().get(leg).leg();
+    Vec2 at = rounded(to);
+    return same(legged(leg, second ? new Leg.Cubic(c.first(), at) : new Leg.Cubic(at, c.second())));
+  }
+
   /** Makes a leg straight. */
   public WrappedPad straight(int leg) {
     return same(legged(leg, new Leg.Straight()));

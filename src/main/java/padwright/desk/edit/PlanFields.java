@@ -27,6 +27,7 @@ public final class PlanFields {
   private static final String LENGTH = "leg.length";
   private static final String RISE = "leg.rise";
   private static final String RADIUS = "leg.radius";
+  private static final String CONTROL = "leg.control";
   private static final String X = "point.x";
   private static final String Y = "point.y";
   private static final double STEP = 1;
@@ -88,7 +89,12 @@ public final class PlanFields {
     f.add(PartField.choice(WAY, "Runs as", false, ways));
     String length = leg instanceof Leg.Straight ? "Length" : "From end to end";
     f.add(PartField.length(LENGTH, length, false, STEP));
-    if (!(leg instanceof Leg.Cubic)) {
+    if (leg instanceof Leg.Cubic) {
+      f.add(PartField.length(CONTROL + "1x", "First control to the right", false, STEP));
+      f.add(PartField.length(CONTROL + "1y", "to the back", false, STEP));
+      f.add(PartField.length(CONTROL + "2x", "Second control to the right", false, STEP));
+      f.add(PartField.length(CONTROL + "2y", "to the back", false, STEP));
+    } else {
       f.add(PartField.length(RISE, "Bows out by", false, STEP));
     }
     if (leg instanceof Leg.Arc) {
@@ -131,7 +137,10 @@ public final class PlanFields {
       case LENGTH -> Optional.of(point(number()).distance(point(number() + 1)));
       case RISE -> Optional.of(rise());
       case RADIUS -> Optional.of(radius());
-      default -> Optional.empty();
+      default ->
+          field.place().startsWith(CONTROL)
+              ? Optional.of(lengthwise(field) ? control(field).x() : control(field).y())
+              : Optional.empty();
     };
   }
 
@@ -224,8 +233,25 @@ public final class PlanFields {
       case LENGTH -> outline.length(number(), positive(mm));
       case RISE -> risen(mm);
       case RADIUS -> outline.radius(number(), mm);
-      default -> throw new IllegalArgumentException("no length: " + field.place());
+      default -> {
+        Vec2 c = control(field);
+        Vec2 to = lengthwise(field) ? new Vec2(mm, c.y()) : new Vec2(c.x(), mm);
+        yield outline.control(number(), second(field), to);
+      }
     };
+  }
+
+  private static boolean second(PartField field) {
+    return field.place().startsWith(CONTROL + "2");
+  }
+
+  private static boolean lengthwise(PartField field) {
+    return field.place().endsWith("x");
+  }
+
+  private Vec2 control(PartField field) {
+    Leg.Cubic curve = (Leg.Cubic) path().points().get(number()).leg();
+    return second(field) ? curve.second() : curve.first();
   }
 
   private double positive(double mm) {

@@ -3,16 +3,13 @@ package padwright.desk.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import padwright.design.EdgeShape;
 import padwright.design.Units;
 import padwright.design.WrappedPad;
-import padwright.desk.edit.FieldSource;
 import padwright.desk.edit.OutlineChange;
 import padwright.desk.edit.OutlineEdit;
-import padwright.desk.edit.PartEdit;
 import padwright.desk.edit.PartField;
-import padwright.desk.edit.PlanFields;
 import padwright.desk.edit.PlanItem;
+import padwright.desk.edit.Remedy;
 import padwright.desk.view.PlanModel;
 import padwright.desk.view.PlanModel.Hit;
 import padwright.desk.view.PlanSnap;
@@ -25,12 +22,14 @@ import padwright.measure.InputRefused;
  * The plan of the part on the bench, what is chosen on it, and what can be done there. Used on the
  * window's thread.
  */
-public final class PlanDesk implements FieldSource {
+public final class PlanDesk {
   /** Bent less than this a side is straight, mm: the thickness of a pencil line. */
   private static final double STRAIGHT = 0.25;
 
   private final Desk desk;
+  private final PlanSource source;
   private PlanModel plan;
+  private List<PlanItem> items = List.of();
   private Units units;
   private PlanItem chosen = new PlanItem.Outline();
   private Optional<Grid> grid = Optional.empty();
@@ -42,6 +41,7 @@ public final class PlanDesk implements FieldSource {
 
   public PlanDesk(Desk desk) {
     this.desk = desk;
+    this.source = new PlanSource(desk, this);
     refresh();
   }
 
@@ -56,6 +56,7 @@ public final class PlanDesk implements FieldSource {
       }
       units = desk.job().units();
       plan = new PlanModel(pad, units);
+      items = PlanItem.of(pad);
       if (!items().contains(chosen)) {
         chosen = new PlanItem.Outline();
       }
@@ -68,7 +69,7 @@ public final class PlanDesk implements FieldSource {
 
   /** All that can be chosen, in order. */
   public List<PlanItem> items() {
-    return PlanItem.of(plan.pad());
+    return items;
   }
 
   public PlanItem chosen() {
@@ -130,6 +131,12 @@ public final class PlanDesk implements FieldSource {
     refusal = desk.change(step::apply, label, group);
     refresh();
     return refusal;
+  }
+
+  /** Takes a remedy. */
+  public void take(Remedy remedy) {
+    refusal = desk.take(remedy);
+    refresh();
   }
 
   /** Draws an outline that has sizes by its points. */
@@ -246,118 +253,27 @@ public final class PlanDesk implements FieldSource {
    * is chosen cannot be moved.
    */
   public boolean nudge(int right, int up) {
-    List<PartField> fields = plan.drawn() ? fields() : List.of();
+    List<PartField> fields = plan.drawn() ? source.fields() : List.of();
     if (chosen instanceof PlanItem.Point && plan.drawn()) {
-      refusal = right != 0 ? nudge(fields.get(0), right) : nudge(fields.get(1), up);
+      refusal = right != 0 ? source.nudge(fields.get(0), right) : source.nudge(fields.get(1), up);
       return true;
     }
     Optional<PartField> rise =
         fields.stream().filter(f -> f.place().equals("leg.rise") && up != 0).findFirst();
-    rise.ifPresent(f -> refusal = nudge(f, up));
+    rise.ifPresent(f -> refusal = source.nudge(f, up));
     return rise.isPresent();
   }
 
-  // Fields of what is chosen.
-
-  private PlanFields of(WrappedPad pad) {
-    return new PlanFields(desk.edit(), pad, chosen);
-  }
-
-  public List<PartField> fields() {
-    return of(plan.pad()).fields();
-  }
-
-  @Override
-  public String typed(PartField field) {
-    return of(plan.pad()).shown(field);
-  }
-
-  /** What the rest of the part has where a side has nothing of its own. */
-  @Override
-  public String taken(PartField field) {
-    if (!field.place().startsWith(PlanFields.SIDE)) {
-      return of(plan.pad()).own(field).isPresent() || field.place().startsWith("leg.")
-          ? ""
-          : desk.taken(field);
-    } else if (!typed(field).isEmpty()) {
-      return "";
-    }
-    return switch (field.place().substring(PlanFields.SIDE.length())) {
-      case "edge" -> edge();
-      case "turnUnder" -> rest("cover.turnUnder");
-      case "overhang" -> rest("foam[" + (plan.pad().foam().size() - 1) + "].overhang");
-      case "open" -> "turned under";
-      default -> "";
-    };
-  }
-
-  private String edge() {
-    EdgeShape edge = plan.pad().edge();
-    if (edge instanceof EdgeShape.Round r) {
-      return "round " + plan.length(r.radius());
-    } else if (edge instanceof EdgeShape.Bevel b) {
-      return "bevel " + plan.length(b.size());
-    }
-    return edge instanceof EdgeShape.FullRound ? "full round" : "square";
-  }
-
-  private String rest(String place) {
-    PartField field = desk.field(place).orElseThrow();
-    String typed = desk.typed(field);
-    return typed.isEmpty() ? desk.taken(field) : typed;
-  }
-
-  @Override
-  public Optional<InputRefused> type(PartField field, String typed) {
-    String label = chosen.words() + ", " + field.label();
-    Optional<InputRefused> answer = desk.change(p -> of(p).typed(field, typed), label, "");
-    refresh();
-    return answer;
-  }
-
-  @Override
-  public Optional<InputRefused> nudge(PartField field, double steps) {
-    Optional<Double> own = of(plan.pad()).own(field);
-    if (own.isEmpty() && !field.place().startsWith(PlanFields.SIDE)) {
-      return desk.nudge(field, steps);
-    }
-    Optional<Double> from = own.or(() -> value(field));
-    if (from.isEmpty()) {
-      return Optional.empty();
-    }
-    double next = Math.round(field.nudged(from.get(), steps, units) * 1e6) / 1e6;
-    String label = chosen.words() + ", " + field.label();
-    Optional<InputRefused> answer =
-        desk.change(
-            p -> own.isPresent() ? of(p).set(field, next) : of(p).typed(field, PartEdit.mm(next)),
-            label,
-            label);
-    refresh();
-    return answer;
-  }
-
-  /** The length that a side has of its own, or has with the rest of the part. */
-  private Optional<Double> value(PartField field) {
-    String text = typed(field).isEmpty() ? taken(field) : typed(field);
-    try {
-      return text.isEmpty()
-          ? Optional.empty()
-          : Optional.of(padwright.desk.edit.TypedLength.parse(text, desk.edit().plain()));
-    } catch (InputRefused none) {
-      return Optional.empty();
-    }
-  }
-
-  @Override
-  public void settle() {
-    desk.settle();
+  /** The fields of what is chosen. */
+  public PlanSource source() {
+    return source;
   }
 
   /** What is chosen and what it has, to be read out. */
   public String sentence() {
     StringBuilder words = new StringBuilder(chosen.words());
-    for (PartField f : fields()) {
-      String value = typed(f);
+    for (PartField f : source.fields()) {
+      String value = source.typed(f);
       if (!value.isEmpty()) {
         words.append(", ").append(f.label()).append(' ').append(value);
       }

@@ -14,6 +14,7 @@ import padwright.desk.view.PlanModel;
 import padwright.desk.view.PlanSnap.Guide;
 import padwright.desk.view.PlanSnap.Rest;
 import padwright.desk.view.Viewport;
+import padwright.geometry.Bounds;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
@@ -23,6 +24,8 @@ final class PlanPainter {
   private static final double SQUARE = 4.5;
   private static final double ROUND = 4.5;
   private static final double BOARD = 0.93;
+  private static final double SIGN = 0.62;
+  private static final double SIGN_OFF = 1;
 
   /** Lines of the first, second ... run; whatever is in none has a whole line. */
   private static final double[][] RUNS = {{12, 4}, {3, 3}, {12, 3, 3, 3}, {6, 6}};
@@ -191,16 +194,21 @@ final class PlanPainter {
     gc.setTextBaseline(VPos.BASELINE);
   }
 
+  /** The room of a finding's sign beside a place of the view. */
+  static Bounds sign(Vec2 at, double letters) {
+    Vec2 beside = at.plus(new Vec2(letters * SIGN_OFF, letters * SIGN_OFF));
+    return Bounds.of(beside).grown(letters * SIGN);
+  }
+
   /** A sign of a finding beside what it is about, on a ground of its own. */
   void sign(String sign, Vec2 place) {
-    Vec2 at = view.toScreen(place).plus(new Vec2(letters * 0.9, letters * 0.9));
-    double r = letters * 0.62;
+    Bounds box = sign(view.toScreen(place), letters);
     gc.setFill(inks.paper());
-    gc.fillOval(at.x() - r, at.y() - r, 2 * r, 2 * r);
+    gc.fillOval(box.minX(), box.minY(), box.width(), box.height());
     gc.setStroke(inks.ink());
     gc.setLineWidth(1);
-    gc.strokeOval(at.x() - r, at.y() - r, 2 * r, 2 * r);
-    words(sign, at, inks.ink());
+    gc.strokeOval(box.minX(), box.minY(), box.width(), box.height());
+    words(sign, box.centre(), inks.ink());
   }
 
   /** Why what is dragged rests where it does. */

@@ -44,7 +44,7 @@ final class PlanPane extends BorderPane {
   PlanPane(Desk desk) {
     plan = new PlanDesk(desk);
     sheet = new PlanSheet(desk, plan);
-    strip = new PlanStrip(desk, plan);
+    strip = new PlanStrip(desk, plan, remedy -> done(() -> plan.take(remedy)));
     new PlanControls(sheet, plan, this::show, strip::focus);
     setId("plan");
     getStyleClass().add("section-pane");

@@ -1,6 +1,10 @@
 package padwright.desk.screen;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -148,7 +152,7 @@ final class PlanSheet extends Region {
         !seen.contains(new Vec2(all.minX(), all.minY()))
             || !seen.contains(new Vec2(all.maxX(), all.maxY()));
     if (fitted && (resized || other || out) && !plan.dragging()) {
-      view = PlanLabels.fit(now, getWidth(), getHeight(), letters * LEADING, this::width);
+      view = PlanLabels.fit(now, getWidth(), getHeight(), lettering());
     }
     shown = now;
   }
@@ -164,8 +168,9 @@ final class PlanSheet extends Region {
     p.members(now, plan.chosen(), pointed);
     p.sides(now, plan.chosen(), pointed);
     p.handles(now, plan.chosen(), pointed, reach());
-    p.labels(labels(), plan.chosen());
-    signs(p);
+    Map<Vec2, Level> signs = signs();
+    p.labels(labels(signs), plan.chosen());
+    signs.forEach((at, level) -> p.sign(FieldEditor.sign(level), at));
     plan.rest().filter(r -> plan.dragging()).ifPresent(p::rest);
     p.foot(foot());
     if (isFocused()) {
@@ -174,21 +179,33 @@ final class PlanSheet extends Region {
     callOut();
   }
 
-  private List<PlanLabels.Label> labels() {
-    String first = plan.chosen().words().toLowerCase(java.util.Locale.ROOT);
-    return PlanLabels.of(plan.plan(), view, letters * LEADING, this::width, first);
+  private PlanLabels.Letters lettering() {
+    return new PlanLabels.Letters(letters * LEADING, this::width);
   }
 
-  private void signs(PlanPainter p) {
+  private List<PlanLabels.Label> labels(Map<Vec2, Level> signs) {
+    List<Bounds> kept = new ArrayList<>();
+    double high = letters * LEADING + 4;
+    kept.add(new Bounds(0, getHeight() - high, width(foot()) + 12, getHeight()));
+    signs.keySet().forEach(at -> kept.add(PlanPainter.sign(view.toScreen(at), letters)));
+    String first = plan.chosen().words().toLowerCase(Locale.ROOT);
+    return PlanLabels.of(plan.plan(), view, lettering(), first, kept);
+  }
+
+  /** The gravest level of what is found at a place of the plan; notes have no sign. */
+  private Map<Vec2, Level> signs() {
+    Map<Vec2, Level> signs = new LinkedHashMap<>();
     List<PlanItem> items = plan.items();
     for (FindingRow row : desk.bench().findings()) {
-      if (row.finding().level() != Level.NOTE) {
+      Level level = row.finding().level();
+      if (level != Level.NOTE) {
         for (PlanItem item : PlanFindings.named(row.finding(), items)) {
           PlanFindings.place(item, plan.plan())
-              .ifPresent(at -> p.sign(FieldEditor.sign(row.finding().level()), at));
+              .ifPresent(at -> signs.merge(at, level, (a, b) -> a.compareTo(b) < 0 ? a : b));
         }
       }
     }
+    return signs;
   }
 
   /** Where what is dragged lies, and why; else how the plan is seen. */
@@ -199,18 +216,14 @@ final class PlanSheet extends Region {
     }
     Vec2 at = rest.get().at();
     String words =
-        plan.sentence().split(",", 2)[0]
+        plan.chosen().words()
             + ": "
-            + plan.plan().length(rounded(at.x()))
+            + plan.plan().drawn(at.x())
             + " to the right, "
-            + plan.plan().length(rounded(at.y()))
+            + plan.plan().drawn(at.y())
             + " to the back";
     List<String> why = rest.get().guides().stream().map(Guide::words).distinct().toList();
     return why.isEmpty() ? words : words + " (" + String.join(", ", why) + ")";
-  }
-
-  private static double rounded(double mm) {
-    return Math.round(mm * 1e3) / 1e3;
   }
 
   /** Why a drag or a key did nothing. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -15,6 +15,7 @@ import padwright.design.Finding.Level;
 import padwright.desk.edit.FindingPlaces;
 import padwright.desk.edit.PartField;
 import padwright.desk.edit.PlanItem;
+import padwright.desk.edit.Remedy;
 import padwright.desk.model.Desk;
 import padwright.desk.model.FindingRow;
 import padwright.desk.model.PlanDesk;
@@ -22,25 +23,25 @@ import padwright.desk.view.PlanFindings;
 
 /** The fields of what is chosen on the plan, and what there is to say of it. */
 final class PlanStrip extends VBox implements FieldEditor.Host {
-  private static final double CHOICE = 150;
+  private static final double CHOICE = 174;
   private static final double LENGTH = 74;
 
   private final Desk desk;
   private final PlanDesk plan;
-  private final Label title = new Label();
+  private final Consumer<Remedy> take;
   private final FlowPane fields = new FlowPane(10, 4);
   private final VBox notes = new VBox(3);
   private final Map<String, FieldEditor> editors = new LinkedHashMap<>();
   private PlanItem shown;
   private double larger = 1;
 
-  PlanStrip(Desk desk, PlanDesk plan) {
+  PlanStrip(Desk desk, PlanDesk plan, Consumer<Remedy> take) {
     super(4);
     this.desk = desk;
     this.plan = plan;
+    this.take = take;
     getStyleClass().add("section-foot");
     getChildren().addAll(fields, notes);
-    title.setId("plan-chosen-title");
   }
 
   void setTextSize(double times) {
@@ -58,7 +59,7 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
   /** Shows what is chosen as it is now. */
   void show() {
     PlanItem item = plan.chosen();
-    List<PartField> own = plan.fields();
+    List<PartField> own = plan.source().fields();
     if (!item.equals(shown) || !alike(own)) {
       lay(item, own);
     }
@@ -88,7 +89,9 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
     for (PartField f : own) {
       FieldEditor old = before.get(f.place());
       FieldEditor e =
-          old != null ? old : new FieldEditor(plan, f, item.words() + ", " + f.label(), this);
+          old != null
+              ? old
+              : new FieldEditor(plan.source(), f, item.words() + ", " + f.label(), this);
       e.control().setId("plan-" + f.place());
       widen(e);
       editors.put(f.place(), e);
@@ -149,7 +152,7 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
     }
     for (FindingRow r : rows) {
       if (r.finding().level() != Level.NOTE || r.remedy().isPresent()) {
-        add(NoteLine.of(r, desk::take));
+        add(NoteLine.of(r, take));
       }
     }
   }
@@ -171,10 +174,5 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
   @Override
   public void refused(FieldEditor editor) {
     notes(rows());
-  }
-
-  /** Whether a field holds what was refused. */
-  Optional<FieldEditor> refused() {
-    return editors.values().stream().filter(e -> e.refusal().isPresent()).findFirst();
   }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import padwright.design.OutlineShape;
 import padwright.geometry.Bounds;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
@@ -21,8 +22,7 @@ public final class PlanLabels {
 
   private final PlanModel plan;
   private final Viewport view;
-  private final double line;
-  private final ToDoubleFunction<String> width;
+  private final Letters letters;
   private final List<Bounds> taken = new ArrayList<>();
   private final List<Label> placed = new ArrayList<>();
 
@@ -37,23 +37,34 @@ public final class PlanLabels {
     }
   }
 
-  private PlanLabels(PlanModel plan, Viewport view, double line, ToDoubleFunction<String> width) {
+  private PlanLabels(PlanModel plan, Viewport view, Letters letters) {
     this.plan = plan;
     this.view = view;
-    this.line = line;
-    this.width = width;
+    this.letters = letters;
+  }
+
+  /**
+   * How large words are.
+   *
+   * @param line height of a line, points
+   * @param width of words, points
+   */
+  public record Letters(double line, ToDoubleFunction<String> width) {
+    private double wide(String words) {
+      return width.applyAsDouble(words);
+    }
   }
 
   /**
    * Places the words of sides, points and members.
    *
-   * @param line height of a line, points
-   * @param width of words, points
    * @param first name of what is chosen: it is placed before all others
+   * @param kept what no words may stand on, points
    */
   public static List<Label> of(
-      PlanModel plan, Viewport view, double line, ToDoubleFunction<String> width, String first) {
-    PlanLabels labels = new PlanLabels(plan, view, line, width);
+      PlanModel plan, Viewport view, Letters letters, String first, List<Bounds> kept) {
+    PlanLabels labels = new PlanLabels(plan, view, letters);
+    labels.taken.addAll(kept);
     plan.points().forEach(m -> labels.taken.add(around(view.toScreen(m.at()))));
     plan.legs().stream()
         .filter(l -> plan.bends(l, HANDLE / view.scale()))
@@ -74,13 +85,25 @@ public final class PlanLabels {
     return Bounds.of(handle).grown(HANDLE);
   }
 
-  /** What is said of a side: its name and length, its radius, what it has of its own. */
+  /**
+   * What is said of a leg: its side and length, its radius, what it has of its own. A circle or an
+   * ellipse says its sizes once, a rounded corner its radius.
+   */
   public static List<String> lines(PlanModel plan, PlanModel.Leg leg) {
+    OutlineShape shape = plan.pad().base().outline();
+    boolean first = leg.number() == 0;
+    if (shape instanceof OutlineShape.Circle c) {
+      return first ? List.of("diameter " + plan.drawn(c.diameter())) : List.of();
+    } else if (shape instanceof OutlineShape.Ellipse e) {
+      return first ? List.of(plan.drawn(e.length()) + " by " + plan.drawn(e.width())) : List.of();
+    }
+    String radius = leg.radius() > 0 ? "R " + plan.drawn(leg.radius()) : "";
+    if (leg.side().isEmpty()) {
+      return radius.isEmpty() ? List.of() : List.of(radius);
+    }
     List<String> lines = new ArrayList<>();
-    String length = plan.length(Math.round(leg.length() * 1e3) / 1e3);
-    String radius =
-        leg.radius() > 0 ? ", R " + plan.length(Math.round(leg.radius() * 10) / 10.0) : "";
-    lines.add((leg.side().isEmpty() ? "" : leg.side() + ": ") + length + radius);
+    String length = leg.side() + ": " + plan.drawn(leg.length());
+    lines.add(radius.isEmpty() ? length : length + ", " + radius);
     String own = plan.difference(leg.side());
     if (!own.isEmpty()) {
       lines.add(own);
@@ -89,17 +112,17 @@ public final class PlanLabels {
   }
 
   /** The largest box that the words beside a side need, points. */
-  static Vec2 room(PlanModel plan, double line, ToDoubleFunction<String> width) {
+  private static Vec2 room(PlanModel plan, Letters letters) {
     double wide = 0;
     int most = 1;
     for (PlanModel.Leg l : plan.legs()) {
       List<String> lines = lines(plan, l);
       most = Math.max(most, lines.size());
       for (String s : lines) {
-        wide = Math.max(wide, width.applyAsDouble(s));
+        wide = Math.max(wide, letters.wide(s));
       }
     }
-    return new Vec2(wide, most * line);
+    return new Vec2(wide, most * letters.line());
   }
 
   private void point(PlanModel.Mark mark) {
@@ -112,7 +135,7 @@ public final class PlanLabels {
             .orElse(new Vec2(0, -1));
     Vec2 at = view.toScreen(mark.at());
     for (Vec2 way : List.of(out, out.times(-1), out.left(), out.right())) {
-      if (put("Point " + number, List.of(number), at, way, GAP - 2)) {
+      if (put("Point " + number, List.of(number), at, way, HANDLE + 2)) {
         return;
       }
     }
@@ -202,8 +225,8 @@ public final class PlanLabels {
   }
 
   private Bounds box(List<String> lines, Vec2 middle) {
-    double w = lines.stream().mapToDouble(width).max().orElse(0) / 2 + 1;
-    double h = lines.size() * line / 2;
+    double w = lines.stream().mapToDouble(letters::wide).max().orElse(0) / 2 + 1;
+    double h = lines.size() * letters.line() / 2;
     return new Bounds(middle.x() - w, middle.y() - h, middle.x() + w, middle.y() + h);
   }
 
@@ -264,9 +287,8 @@ public final class PlanLabels {
   }
 
   /** The whole plan in a view with room for its words round it. */
-  public static Viewport fit(
-      PlanModel plan, double wide, double high, double line, ToDoubleFunction<String> width) {
-    Vec2 room = room(plan, line, width);
+  public static Viewport fit(PlanModel plan, double wide, double high, Letters letters) {
+    Vec2 room = room(plan, letters);
     double x = Math.min(room.x() + GAP + 6, wide * 0.27);
     double y = Math.min(room.y() + GAP + 4, high * 0.27);
     Viewport inner = Viewport.fit(plan.bounds(), wide - 2 * x, high - 2 * y, 0);

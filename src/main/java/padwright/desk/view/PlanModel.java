@@ -20,6 +20,8 @@ import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.measure.LengthText;
+import padwright.measure.Rounding;
 import padwright.shape.Outlines;
 
 /**
@@ -285,6 +287,13 @@ public final class PlanModel {
   /** What a length is called in the job's units. */
   public String length(double mm) {
     return PartEdit.shown(mm, units == Units.MM);
+  }
+
+  /** A length as it stands on the plan: to a tenth of a mm, or to the finest mark on paper. */
+  public String drawn(double mm) {
+    return units == Units.INCH
+        ? LengthText.inches(mm, LengthText.INCH_PARTS, Rounding.NEAREST)
+        : length(Math.round(mm * 10) / 10.0);
   }
 
   /** Which run a side is in, from 0; -1 where it is as the rest. Tells line styles apart. */
