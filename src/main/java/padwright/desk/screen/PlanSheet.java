@@ -1,6 +1,7 @@
 package padwright.desk.screen;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +49,7 @@ final class PlanSheet extends Region {
   private final Label callout = new Label();
   private Viewport view = new Viewport(1, 0, 0, 1, 1);
   private PlanModel shown;
+  private final Map<String, Double> widths = new HashMap<>();
   private boolean fitted = true;
   private Inks inks = Inks.LIGHT;
   private double letters = PlanPane.TEXT;
@@ -78,6 +80,7 @@ final class PlanSheet extends Region {
 
   void setTextSize(double points) {
     letters = points;
+    widths.clear();
     requestLayout();
   }
 
@@ -130,9 +133,13 @@ final class PlanSheet extends Region {
   }
 
   private double width(String words) {
-    Text text = new Text(words);
-    text.setFont(DrawingFonts.of(letters));
-    return text.getLayoutBounds().getWidth();
+    return widths.computeIfAbsent(
+        words,
+        w -> {
+          Text text = new Text(w);
+          text.setFont(DrawingFonts.of(letters));
+          return text.getLayoutBounds().getWidth();
+        });
   }
 
   /** A fitted view stays while all is seen, so that nothing jumps under a hand that works there. */

@@ -23,7 +23,7 @@ import padwright.desk.view.PlanFindings;
 
 /** The fields of what is chosen on the plan, and what there is to say of it. */
 final class PlanStrip extends VBox implements FieldEditor.Host {
-  private static final double CHOICE = 174;
+  private static final double CHOICE = 190;
   private static final double LENGTH = 74;
 
   private final Desk desk;

@@ -16,7 +16,8 @@ import padwright.geometry.Vec2;
  */
 public final class PlanLabels {
   private static final double GAP = 9;
-  private static final double HANDLE = 8;
+  private static final double HANDLE = 10;
+  private static final double FURTHER = 6;
   private static final double CHORD = 0.5;
   private static final double[] SHARES = {0.5, 0.36, 0.64, 0.24, 0.76};
 
@@ -135,7 +136,7 @@ public final class PlanLabels {
             .orElse(new Vec2(0, -1));
     Vec2 at = view.toScreen(mark.at());
     for (Vec2 way : List.of(out, out.times(-1), out.left(), out.right())) {
-      if (put("Point " + number, List.of(number), at, way, HANDLE + 2)) {
+      if (put("Point " + number, List.of(number), at, way, HANDLE)) {
         return;
       }
     }
@@ -214,7 +215,7 @@ public final class PlanLabels {
             Math.abs(way.x()) > 1e-9 ? size.width() / 2 / Math.abs(way.x()) : Double.MAX_VALUE,
             Math.abs(way.y()) > 1e-9 ? size.height() / 2 / Math.abs(way.y()) : Double.MAX_VALUE);
     double support = Math.abs(way.x()) * size.width() / 2 + Math.abs(way.y()) * size.height() / 2;
-    for (double off : new double[] {reach, (reach + support) / 2, support}) {
+    for (double off : new double[] {reach, (reach + support) / 2, support, support + FURTHER}) {
       Bounds box = box(lines, at.along(way, gap + off));
       if (free(box)) {
         keep(of, lines, box);
