@@ -1,8 +1,5 @@
 package padwright.desk.screen;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +43,7 @@ final class DeskWindow extends BorderPane {
   private final SectionPane section;
   private final SolidPane solid = new SolidPane();
   private final StapleGaugePane gauge;
+  private final ViewWriter views;
   private final Tab findingsTab;
   private final TabPane facts = new TabPane();
   private final TabPane bodies = new TabPane();
@@ -74,6 +72,11 @@ final class DeskWindow extends BorderPane {
     look.onChange(gauge::setDark);
     look.onResize(times -> section.setTextSize(SectionPane.TEXT * times));
     look.onResize(times -> gauge.setTextSize(StapleGaugePane.TEXT * times));
+    views = new ViewWriter(desk, pieces, dialogs, this::say);
+    views.add("section", section);
+    views.add("solid", solid);
+    views.add("staple gauge", gauge);
+    sceneProperty().addListener((o, was, is) -> Optional.ofNullable(is).ifPresent(views::follow));
     findingsTab = tab("Findings", findings);
     facts.getTabs().addAll(findingsTab, tab("Figures", figures), tab("Staple gauge", gauge));
     bodies.getTabs().addAll(tab("Solid", solid));
@@ -223,30 +226,8 @@ final class DeskWindow extends BorderPane {
     dialogs.say("Keys", KeyList.TEXT);
   }
 
-  void writeSvg() {
-    if (pieces.view().drawing().isPresent()) {
-      write(".svg", pieces.view().svg().getBytes(StandardCharsets.UTF_8));
-    }
-  }
-
-  void writePng() {
-    if (pieces.view().drawing().isPresent()) {
-      write(".png", pieces.view().picture(2).png());
-    }
-  }
-
-  private void write(String ending, byte[] bytes) {
-    String name = desk.pad().id() + "-" + pieces.chosenName().orElse("view");
-    Optional<Path> file = dialogs.fileToWrite(name, ending);
-    if (file.isEmpty()) {
-      return;
-    }
-    try {
-      Files.write(file.get(), bytes);
-      say("Written: " + file.get().getFileName() + ".");
-    } catch (IOException e) {
-      dialogs.say("That did not work", padwright.output.WriteFailure.sentence(e));
-    }
+  ViewWriter views() {
+    return views;
   }
 
   private void dragged(DragEvent e) {
