@@ -176,7 +176,6 @@ final class DeskWindow extends BorderPane {
 
   void stepPart(int by) {
     desk.look(Math.floorMod(desk.now().part() + by, desk.job().parts().size()));
-    parts.reveal();
   }
 
   /** Shows the field that a finding is about, and where it is on the piece. */
