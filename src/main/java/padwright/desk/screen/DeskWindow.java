@@ -12,6 +12,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -85,6 +86,7 @@ final class DeskWindow extends BorderPane {
     setCenter(panes());
     setBottom(foot());
     look.dress(this);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     setOnDragOver(this::dragged);
     setOnDragDropped(this::dropped);
     desk.onChange(this::refresh);
@@ -172,6 +174,20 @@ final class DeskWindow extends BorderPane {
   /** What the title bar says; a mark before it where there is something to save. */
   String title() {
     return (desk.unsaved() ? "\u2022 " : "") + files.name() + " \u2013 Padwright";
+  }
+
+  /** Lists and tabs have a use of their own for these keys, which the menu promises for parts. */
+  private void key(KeyEvent e) {
+    int by =
+        switch (e.getCode()) {
+          case PAGE_DOWN -> 1;
+          case PAGE_UP -> -1;
+          default -> 0;
+        };
+    if (by != 0 && e.isShortcutDown() && !e.isShiftDown()) {
+      stepPart(by);
+      e.consume();
+    }
   }
 
   void stepPart(int by) {

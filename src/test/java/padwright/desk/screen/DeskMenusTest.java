@@ -235,6 +235,30 @@ class DeskMenusTest {
     assertThat(open.item("Edit", "Redo").isDisable()).isTrue();
   }
 
+  /** Lists, tabs and fields have uses of their own for some keys; what the menus promise holds. */
+  @Test
+  void theKeysOfTheMenusWorkWhereverTheFocusIs(FxRobot robot) throws Exception {
+    open.worked();
+    int at = 0;
+    for (String pane : List.of("parts", "findings", "the section", "pieces", "the solid")) {
+      open.menu(robot, "View", "Go to " + pane);
+      robot.push(KeyCode.SHORTCUT, KeyCode.PAGE_DOWN);
+      assertThat(open.desk.now().part()).as(pane).isEqualTo(++at);
+    }
+    robot.push(KeyCode.SHORTCUT, KeyCode.PAGE_UP);
+    assertThat(open.desk.now().part()).isEqualTo(at - 1);
+    open.worked();
+    double before = open.desk.pad().foam().get(0).thickness();
+    robot.interact(() -> open.window.section().focusField("foam[0].thickness"));
+    robot.push(KeyCode.SHORTCUT, KeyCode.A);
+    robot.write("33").push(KeyCode.ENTER);
+    assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(33);
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(before);
+    robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
+    assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(33);
+  }
+
   /** The demo has two rests. */
   @Test
   void aPartIsWantedMoreOrFewerTimesByAKeyInTheList(FxRobot robot) throws Exception {
