@@ -126,20 +126,27 @@ public final class PlanLabels {
     return new Vec2(wide, most * letters.line());
   }
 
+  /** A point's number, and what its corner is folded to where corners differ. */
   private void point(PlanModel.Mark mark) {
     String number = String.valueOf(mark.number() + 1);
-    Vec2 out =
+    PlanModel.Corner corner =
         plan.corners().stream()
             .filter(c -> c.at().equals(mark.at()))
             .findFirst()
-            .map(c -> flipped(c.outward()))
-            .orElse(new Vec2(0, -1));
-    Vec2 at = view.toScreen(mark.at());
+            .orElse(new PlanModel.Corner(mark.at(), new Vec2(0, 1), ""));
+    if (corner.words().isEmpty() || !about(corner, number + ": " + corner.words(), number)) {
+      about(corner, number, number);
+    }
+  }
+
+  private boolean about(PlanModel.Corner corner, String words, String number) {
+    Vec2 out = flipped(corner.outward());
     for (Vec2 way : List.of(out, out.times(-1), out.left(), out.right())) {
-      if (put("Point " + number, List.of(number), at, way, HANDLE)) {
-        return;
+      if (put("Point " + number, List.of(words), view.toScreen(corner.at()), way, HANDLE)) {
+        return true;
       }
     }
+    return false;
   }
 
   private void leg(PlanModel.Leg leg) {
@@ -198,11 +205,11 @@ public final class PlanLabels {
     }
   }
 
+  /** Of an outline whose corners are no points. */
   private void corners() {
     for (PlanModel.Corner c : plan.corners()) {
-      if (!c.words().isEmpty()) {
-        Vec2 in = flipped(c.outward()).times(-1);
-        put("corner", List.of(c.words()), view.toScreen(c.at()), in, 2 * GAP);
+      if (!plan.drawn() && !c.words().isEmpty()) {
+        about(c, c.words(), "");
       }
     }
   }
