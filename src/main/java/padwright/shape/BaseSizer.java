@@ -6,6 +6,7 @@ import java.util.List;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
+import padwright.geometry.Bounds;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
@@ -76,8 +77,9 @@ public final class BaseSizer {
     }
     double step = Arrays.stream(steps).max().orElse(0);
     Path moved = Offset.by(full.path(), -step).orElse(null);
-    require(moved != null, partId);
-    if (moved.segments().size() != full.path().segments().size()) {
+    Bounds box = full.path().bounds();
+    require(step < Math.min(box.width(), box.height()) / 2, partId);
+    if (moved == null || moved.segments().size() != full.path().segments().size()) {
       throw new InputRefused(
           "",
           0,

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import padwright.cover.CornerPlan;
 import padwright.design.Finding;
 import padwright.geometry.Path;
+import padwright.measure.InputRefused;
 
 /** Ten thousand parts by seed: each is proved, or stopped by a finding that names why. */
 class RandomPartsTest {
@@ -35,9 +36,19 @@ class RandomPartsTest {
     Map<String, Integer> corners = new TreeMap<>();
     Map<String, Integer> stops = new TreeMap<>();
     int proved = 0;
+    int refused = 0;
     for (int i = 0; i < parts; i++) {
       Pads p = pads.next();
-      PartResult part = p.run();
+      PartResult part;
+      try {
+        part = p.run();
+      } catch (InputRefused r) {
+        // A small opening under a thick pad has no room for the pleats: one in some ten thousand.
+        assertThat(r.path()).isNotBlank();
+        assertThat(r.remedy()).isNotBlank();
+        refused++;
+        continue;
+      }
       if (part.wrap().proved()) {
         proved++;
       } else {
@@ -60,12 +71,14 @@ class RandomPartsTest {
     }
     System.out.printf(
         java.util.Locale.ROOT,
-        "random parts, seed %d: %d of %d proved; corners %s; stops %s%n",
+        "random parts, seed %d: %d of %d proved, %d refused; corners %s; stops %s%n",
         seed,
         proved,
         parts,
+        refused,
         corners,
         stops);
+    assertThat(refused).isLessThanOrEqualTo(parts / 1000);
     assertThat(proved).isGreaterThanOrEqualTo(parts * 8 / 10);
   }
 

@@ -19,4 +19,10 @@ public interface FieldSource {
 
   /** The end of a row of nudges: what comes next is undone by itself. */
   void settle();
+
+  /** Takes back the last change of the job, whatever field it was made in. */
+  void undo();
+
+  /** Does again what was taken back last. */
+  void redo();
 }

@@ -31,4 +31,14 @@ public record PartSource(Desk desk) implements FieldSource {
   public void settle() {
     desk.settle();
   }
+
+  @Override
+  public void undo() {
+    desk.undo();
+  }
+
+  @Override
+  public void redo() {
+    desk.redo();
+  }
 }

@@ -128,4 +128,16 @@ public final class PlanSource implements FieldSource {
   public void settle() {
     desk.settle();
   }
+
+  @Override
+  public void undo() {
+    desk.undo();
+    plan.refresh();
+  }
+
+  @Override
+  public void redo() {
+    desk.redo();
+    plan.refresh();
+  }
 }

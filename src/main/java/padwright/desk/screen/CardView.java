@@ -22,6 +22,7 @@ import padwright.desk.solid.LineBars;
 import padwright.desk.solid.Opening;
 import padwright.desk.solid.Palette;
 import padwright.desk.solid.Projection;
+import padwright.desk.solid.Shadow;
 import padwright.desk.solid.Solid;
 import padwright.desk.solid.SolidPainter;
 
@@ -93,7 +94,10 @@ final class CardView implements SolidView {
     MeshView faces = view(body.floats(), body.normals(), body.triangles(), palette.of(body));
     LineBars bars = LineBars.of(body, radius);
     MeshView lines = view(bars.points(), bars.normals(), bars.triangles(), palette.line());
-    return new Group(faces, lines);
+    Shadow grown = Shadow.of(body, radius);
+    MeshView outline = view(grown.points(), grown.normals(), grown.triangles(), palette.line());
+    outline.setCullFace(CullFace.FRONT);
+    return new Group(outline, faces, lines);
   }
 
   private static MeshView view(float[] points, float[] normals, int[] triangles, int argb) {

@@ -63,6 +63,7 @@ public final class DeskApp extends Application {
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     stage.setScene(
         new Scene(window, Math.min(WIDE, room.getWidth()), Math.min(HIGH, room.getHeight())));
+    stage.getIcons().setAll(Icon.all());
     stage.setTitle(window.title());
     desk.onChange(() -> stage.setTitle(window.title()));
     window.onClose(

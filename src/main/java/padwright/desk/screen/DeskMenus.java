@@ -76,8 +76,8 @@ final class DeskMenus extends MenuBar {
             item("_Heading and units\u2026", "", window::heading),
             new SeparatorMenuItem(),
             item("_Print preview and draft\u2026", "Shortcut+P", window::draft),
-            item("Write this view as S_VG\u2026", "", window::writeSvg),
-            item("Write this view as PN_G\u2026", "", window::writePng),
+            item("Write this view as S_VG\u2026", "", () -> window.views().svg()),
+            item("Write this view as PN_G\u2026", "", () -> window.views().png()),
             item("_Copy figures as a table", "Shortcut+Shift+C", window::copyFigures),
             new SeparatorMenuItem(),
             item("_Quit", "Shortcut+Q", window::quit));

@@ -1,8 +1,5 @@
 package padwright.desk.screen;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +12,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -47,6 +45,7 @@ final class DeskWindow extends BorderPane {
   private final SolidPane solid = new SolidPane();
   private final PlanPane plan;
   private final StapleGaugePane gauge;
+  private final ViewWriter views;
   private final Tab findingsTab;
   private final TabPane facts = new TabPane();
   private final TabPane bodies = new TabPane();
@@ -78,6 +77,12 @@ final class DeskWindow extends BorderPane {
     look.onResize(times -> section.setTextSize(SectionPane.TEXT * times));
     look.onResize(times -> gauge.setTextSize(StapleGaugePane.TEXT * times));
     look.onResize(plan::setTextSize);
+    views = new ViewWriter(desk, pieces, dialogs, this::say);
+    views.add("section", section);
+    views.add("solid", solid);
+    views.add("staple gauge", gauge);
+    views.add("plan", plan.sheet());
+    sceneProperty().addListener((o, was, is) -> Optional.ofNullable(is).ifPresent(views::follow));
     findingsTab = tab("Findings", findings);
     facts.getTabs().addAll(findingsTab, tab("Figures", figures), tab("Staple gauge", gauge));
     bodies.getTabs().addAll(tab("Solid", solid), tab("Plan", plan));
@@ -86,6 +91,7 @@ final class DeskWindow extends BorderPane {
     setCenter(panes());
     setBottom(foot());
     look.dress(this);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     setOnDragOver(this::dragged);
     setOnDragDropped(this::dropped);
     desk.onChange(this::refresh);
@@ -175,9 +181,22 @@ final class DeskWindow extends BorderPane {
     return (desk.unsaved() ? "\u2022 " : "") + files.name() + " \u2013 Padwright";
   }
 
+  /** Lists and tabs have a use of their own for these keys, which the menu promises for parts. */
+  private void key(KeyEvent e) {
+    int by =
+        switch (e.getCode()) {
+          case PAGE_DOWN -> 1;
+          case PAGE_UP -> -1;
+          default -> 0;
+        };
+    if (by != 0 && e.isShortcutDown() && !e.isShiftDown()) {
+      stepPart(by);
+      e.consume();
+    }
+  }
+
   void stepPart(int by) {
     desk.look(Math.floorMod(desk.now().part() + by, desk.job().parts().size()));
-    parts.reveal();
   }
 
   PlanPane plan() {
@@ -233,30 +252,8 @@ final class DeskWindow extends BorderPane {
     dialogs.say("Keys", KeyList.TEXT);
   }
 
-  void writeSvg() {
-    if (pieces.view().drawing().isPresent()) {
-      write(".svg", pieces.view().svg().getBytes(StandardCharsets.UTF_8));
-    }
-  }
-
-  void writePng() {
-    if (pieces.view().drawing().isPresent()) {
-      write(".png", pieces.view().picture(2).png());
-    }
-  }
-
-  private void write(String ending, byte[] bytes) {
-    String name = desk.pad().id() + "-" + pieces.chosenName().orElse("view");
-    Optional<Path> file = dialogs.fileToWrite(name, ending);
-    if (file.isEmpty()) {
-      return;
-    }
-    try {
-      Files.write(file.get(), bytes);
-      say("Written: " + file.get().getFileName() + ".");
-    } catch (IOException e) {
-      dialogs.say("That did not work", padwright.output.WriteFailure.sentence(e));
-    }
+  ViewWriter views() {
+    return views;
   }
 
   private void dragged(DragEvent e) {

@@ -172,6 +172,17 @@ final class FieldEditor extends HBox {
           e.consume();
         }
       }
+      case Z -> {
+        // While something is being typed it is the letters that are taken back.
+        if (e.isShortcutDown() && !typing && refusal.isEmpty()) {
+          if (e.isShiftDown()) {
+            source.redo();
+          } else {
+            source.undo();
+          }
+          e.consume();
+        }
+      }
       default -> {}
     }
   }

@@ -33,6 +33,9 @@ final class PartsPane extends BorderPane {
   private final Look look;
   private boolean refreshing;
 
+  /** The part whose row was brought into sight last, or was chosen in the list. */
+  private int shown;
+
   PartsPane(Desk desk, Look look) {
     this.desk = desk;
     this.look = look;
@@ -49,6 +52,7 @@ final class PartsPane extends BorderPane {
         .addListener(
             (o, was, now) -> {
               if (!refreshing && now.intValue() >= 0) {
+                shown = now.intValue();
                 desk.look(now.intValue());
               }
             });
@@ -175,16 +179,15 @@ final class PartsPane extends BorderPane {
     }
     list.getSelectionModel().select(at());
     list.refresh();
+    if (at() != shown) {
+      shown = at();
+      list.scrollTo(shown);
+    }
     up.setDisable(at() == 0);
     down.setDisable(at() == count - 1);
     remove.setDisable(count == 1);
     fewer.setDisable(desk.pad().quantity() <= 1);
     refreshing = false;
-  }
-
-  /** The row of the part on the bench comes into sight. */
-  void reveal() {
-    list.scrollTo(at());
   }
 
   /** What is said of a part in one line. */

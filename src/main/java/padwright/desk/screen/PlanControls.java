@@ -139,7 +139,7 @@ final class PlanControls {
   }
 
   private void key(KeyEvent e) {
-    if (e.isAltDown() || e.isMetaDown()) {
+    if (e.isControlDown() || e.isAltDown() || e.isMetaDown()) {
       return;
     }
     switch (e.getCode()) {
@@ -156,11 +156,9 @@ final class PlanControls {
   }
 
   private void act(KeyEvent e, Runnable does) {
-    if (!e.isControlDown()) {
-      does.run();
-      changed.run();
-      e.consume();
-    }
+    does.run();
+    changed.run();
+    e.consume();
   }
 
   /** A drag is put back; else nothing but the outline stays chosen. */
@@ -175,10 +173,7 @@ final class PlanControls {
 
   private void arrow(KeyEvent e, int right, int up) {
     int steps = e.isShiftDown() ? TEN : 1;
-    if (e.isControlDown() || !plan.nudge(right * steps, up * steps)) {
-      if (e.isControlDown() && e.isShiftDown()) {
-        return;
-      }
+    if (!plan.nudge(right * steps, up * steps)) {
       sheet.look(sheet.viewport().panned(-right * PAN, up * PAN));
     }
     changed.run();

@@ -33,8 +33,8 @@ final class PlanSheet extends Region {
   static final String KEYS =
       "N and Shift N choose the next and the one before; arrows move a point or bend a side, with"
           + " Shift ten steps; Insert or A adds a point, Delete removes it; Enter goes to the"
-          + " fields, Escape to the outline as a whole; plus and minus zoom, 0 fits, Ctrl and an"
-          + " arrow moves the plan.";
+          + " fields, Escape to the outline as a whole, where arrows move the plan; plus and minus"
+          + " zoom, 0 fits.";
 
   /** How far from the pointer a handle or side is still meant, points. */
   private static final double REACH = 8;

@@ -9,7 +9,7 @@ package padwright.desk.solid;
  */
 public record LineBars(float[] points, float[] normals, int[] triangles) {
   /** A bar is this thick, as a share of the solid's radius: a line's width when it fits a pane. */
-  private static final double THICK = 1.0 / 400;
+  static final double THICK = 1.0 / 400;
 
   public static LineBars of(Body body, double radius) {
     int count = 0;

@@ -48,6 +48,13 @@ class DeskAppTest {
   void itsWindowShowsTheJobItWasStartedWith(FxRobot robot) throws Exception {
     OpenDesk.until(() -> stage.getTitle().equals("one rest.json \u2013 Padwright"));
     assertThat(stage.isShowing()).isTrue();
+    assertThat(stage.getIcons()).hasSize(4);
+    robot.interact(
+        () -> Screens.keep(new javafx.scene.Group(view(stage.getIcons().get(3))), "icon"));
     assertThat(robot.lookup("#parts").queryListView().getItems()).hasSizeGreaterThan(5);
+  }
+
+  private static javafx.scene.image.ImageView view(javafx.scene.image.Image image) {
+    return new javafx.scene.image.ImageView(image);
   }
 }

@@ -129,12 +129,35 @@ class DeskMenusTest {
     assertThat(open.dialogs.said).last().asString().contains("no such folder");
     open.dialogs.write = Optional.empty();
     open.menu(robot, "Job", "Write this view as SVG");
+    otherViews(robot);
     open.menu(robot, "Job", "Copy figures");
     String[] text = new String[1];
     robot.interact(() -> text[0] = Clipboard.getSystemClipboard().getString());
     // 600 x 60 of board, 12 + 12 + 12 high, with 1 of covering on each face that shows.
     assertThat(text[0]).contains("Finished\t602.0 mm\t62.0 mm\t37.0 mm\n");
     assertThat(status(robot)).contains("pasted");
+  }
+
+  /** The view used last is the one that is written; a solid is no drawing of lines. */
+  private void otherViews(FxRobot robot) throws Exception {
+    open.menu(robot, "View", "Go to the section");
+    Path section = open.folder.resolve("section.svg");
+    open.dialogs.write = Optional.of(section);
+    open.menu(robot, "Job", "Write this view as SVG");
+    assertThat(section).content().contains("section");
+    open.menu(robot, "View", "Go to the solid");
+    open.menu(robot, "Job", "Write this view as SVG");
+    assertThat(open.dialogs.said).last().asString().contains("no drawing of lines");
+    Path solid = open.folder.resolve("solid.png");
+    open.dialogs.write = Optional.of(solid);
+    open.menu(robot, "Job", "Write this view as PNG");
+    double[] wide = new double[1];
+    robot.interact(
+        () -> wide[0] = robot.lookup(".solid-pane").query().getLayoutBounds().getWidth());
+    assertThat(
+            (double) ImageIO.read(new ByteArrayInputStream(Files.readAllBytes(solid))).getWidth())
+        .isCloseTo(2 * wide[0], org.assertj.core.api.Assertions.within(2.0));
+    open.menu(robot, "View", "Go to pieces");
   }
 
   @Test
@@ -210,6 +233,30 @@ class DeskMenusTest {
     open.menu(robot, "Edit", "Redo");
     assertThat(open.desk.job().parts()).hasSize(parts);
     assertThat(open.item("Edit", "Redo").isDisable()).isTrue();
+  }
+
+  /** Lists, tabs and fields have uses of their own for some keys; what the menus promise holds. */
+  @Test
+  void theKeysOfTheMenusWorkWhereverTheFocusIs(FxRobot robot) throws Exception {
+    open.worked();
+    int at = 0;
+    for (String pane : List.of("parts", "findings", "the section", "pieces", "the solid")) {
+      open.menu(robot, "View", "Go to " + pane);
+      robot.push(KeyCode.SHORTCUT, KeyCode.PAGE_DOWN);
+      assertThat(open.desk.now().part()).as(pane).isEqualTo(++at);
+    }
+    robot.push(KeyCode.SHORTCUT, KeyCode.PAGE_UP);
+    assertThat(open.desk.now().part()).isEqualTo(at - 1);
+    open.worked();
+    double before = open.desk.pad().foam().get(0).thickness();
+    robot.interact(() -> open.window.section().focusField("foam[0].thickness"));
+    robot.push(KeyCode.SHORTCUT, KeyCode.A);
+    robot.write("33").push(KeyCode.ENTER);
+    assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(33);
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(before);
+    robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
+    assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(33);
   }
 
   /** The demo has two rests. */
