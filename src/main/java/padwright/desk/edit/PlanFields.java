@@ -23,7 +23,9 @@ public final class PlanFields {
   /** What the place of a field of a side's own settings begins with. */
   public static final String SIDE = "side.";
 
-  private static final String WAY = "leg.way";
+  /** Whether a side runs straight, as an arc or as a curve. */
+  public static final String WAY = "leg.way";
+
   private static final String LENGTH = "leg.length";
   private static final String RISE = "leg.rise";
   private static final String RADIUS = "leg.radius";

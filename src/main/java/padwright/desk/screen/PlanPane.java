@@ -22,7 +22,7 @@ final class PlanPane extends BorderPane {
   /** Usual size of letters, points. */
   static final double TEXT = 12;
 
-  private static final double FIELDS_SHARE = 0.3;
+  private static final double FIELDS_SHARE = 0.36;
   private static final double FIELDS_LEAST = 60;
   private static final double FIELDS_MOST = 190;
 

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import padwright.design.Finding.Level;
 import padwright.desk.edit.FindingPlaces;
 import padwright.desk.edit.PartField;
+import padwright.desk.edit.PlanFields;
 import padwright.desk.edit.PlanItem;
 import padwright.desk.edit.Remedy;
 import padwright.desk.model.Desk;
@@ -24,6 +25,7 @@ import padwright.desk.view.PlanFindings;
 /** The fields of what is chosen on the plan, and what there is to say of it. */
 final class PlanStrip extends VBox implements FieldEditor.Host {
   private static final double CHOICE = 190;
+  private static final double SHORT_CHOICE = 104;
   private static final double LENGTH = 74;
 
   private final Desk desk;
@@ -50,10 +52,14 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
   }
 
   private void widen(FieldEditor e) {
-    boolean wide =
-        e.field().kind() == PartField.Kind.CHOICE || e.field().kind() == PartField.Kind.WORDS;
-    e.setPrefWidth(
-        e.control() instanceof CheckBox ? USE_COMPUTED_SIZE : larger * (wide ? CHOICE : LENGTH));
+    double wide =
+        switch (e.field().kind()) {
+          // How a side runs is said in a word.
+          case CHOICE -> e.field().place().equals(PlanFields.WAY) ? SHORT_CHOICE : CHOICE;
+          case WORDS -> CHOICE;
+          case LENGTH, PERCENT, COUNT, NUMBER, FLAG -> LENGTH;
+        };
+    e.setPrefWidth(e.control() instanceof CheckBox ? USE_COMPUTED_SIZE : larger * wide);
   }
 
   /** Shows what is chosen as it is now. */

@@ -298,7 +298,7 @@ public final class PlanLabels {
   public static Viewport fit(PlanModel plan, double wide, double high, Letters letters) {
     Vec2 room = room(plan, letters);
     double x = Math.min(room.x() + GAP + 6, wide * 0.27);
-    double y = Math.min(room.y() + GAP + 4, high * 0.27);
+    double y = Math.min(room.y() + GAP + FURTHER + 4, high * 0.27);
     Viewport inner = Viewport.fit(plan.bounds(), wide - 2 * x, high - 2 * y, 0);
     return inner.resized(wide, high);
   }
