@@ -195,7 +195,10 @@ final class PlanSheet extends Region {
     double high = letters * LEADING + 4;
     kept.add(new Bounds(0, getHeight() - high, width(foot()) + 12, getHeight()));
     signs.keySet().forEach(at -> kept.add(PlanPainter.sign(view.toScreen(at), letters)));
-    String first = plan.chosen().words().toLowerCase(Locale.ROOT);
+    String first =
+        plan.chosen() instanceof PlanItem.Member m
+            ? m.member()
+            : plan.chosen().words().toLowerCase(Locale.ROOT);
     return PlanLabels.of(plan.plan(), view, lettering(), first, kept);
   }
 
@@ -233,7 +236,7 @@ final class PlanSheet extends Region {
     return why.isEmpty() ? words : words + " (" + String.join(", ", why) + ")";
   }
 
-  /** Why a drag or a key did nothing. */
+  /** Why a drag or a key did nothing, in the half of the view that lies away from it. */
   private void callOut() {
     callout.setVisible(plan.refusal().isPresent());
     plan.refusal()
@@ -242,7 +245,12 @@ final class PlanSheet extends Region {
               callout.setText("\u2715 " + FieldEditor.said(r));
               double w = Math.min(CALLOUT * letters / PlanPane.TEXT, getWidth() - 12);
               double h = Math.min(callout.prefHeight(w), getHeight() - 12);
-              callout.resizeRelocate(6, 6, w, h);
+              Optional<Vec2> at =
+                  plan.rest()
+                      .map(Rest::at)
+                      .or(() -> PlanFindings.place(plan.chosen(), plan.plan()));
+              boolean high = at.filter(p -> view.screenY(p.y()) < getHeight() / 2).isPresent();
+              callout.resizeRelocate(6, high ? getHeight() - h - 6 : 6, w, h);
             });
   }
 }

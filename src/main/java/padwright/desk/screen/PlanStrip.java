@@ -26,7 +26,8 @@ import padwright.desk.view.PlanFindings;
 final class PlanStrip extends VBox implements FieldEditor.Host {
   private static final double CHOICE = 190;
   private static final double SHORT_CHOICE = 104;
-  private static final double LENGTH = 74;
+  private static final double LENGTH = 84;
+  private static final double MARK = 13;
 
   private final Desk desk;
   private final PlanDesk plan;
@@ -43,7 +44,7 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
     this.plan = plan;
     this.take = take;
     getStyleClass().add("section-foot");
-    getChildren().addAll(fields, notes);
+    getChildren().addAll(notes, fields);
   }
 
   void setTextSize(double times) {
@@ -59,6 +60,7 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
           case WORDS -> CHOICE;
           case LENGTH, PERCENT, COUNT, NUMBER, FLAG -> LENGTH;
         };
+    e.markWidth(larger * MARK);
     e.setPrefWidth(e.control() instanceof CheckBox ? USE_COMPUTED_SIZE : larger * wide);
   }
 

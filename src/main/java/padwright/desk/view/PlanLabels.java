@@ -59,7 +59,7 @@ public final class PlanLabels {
   /**
    * Places the words of sides, points and members.
    *
-   * @param first name of what is chosen: it is placed before all others
+   * @param first side or member that is chosen: it is placed before all others
    * @param kept what no words may stand on, points
    */
   public static List<Label> of(
@@ -70,14 +70,18 @@ public final class PlanLabels {
     plan.legs().stream()
         .filter(l -> plan.bends(l, HANDLE / view.scale()))
         .forEach(l -> labels.taken.add(around(view.toScreen(l.middle()))));
-    plan.points().forEach(labels::point);
+    plan.places().forEach(p -> labels.taken.add(labels.seen(p.path().bounds())));
+    plan.places().stream().filter(p -> p.member().equals(first)).forEach(labels::place);
+    plan.openings().stream().filter(o -> o.member().equals(first)).forEach(labels::opening);
     plan.legs().stream()
         .sorted(
             Comparator.comparing((PlanModel.Leg l) -> !l.side().equals(first))
                 .thenComparing(l -> -l.length()))
         .forEach(labels::leg);
-    plan.openings().forEach(o -> labels.inside(o.member(), o.words(), o.path().bounds()));
-    plan.places().forEach(p -> labels.beside(p.member(), p.words(), p.path().bounds()));
+    // A number finds room on any of four sides of its point, a length on few.
+    plan.points().forEach(labels::point);
+    plan.openings().forEach(labels::opening);
+    plan.places().forEach(labels::place);
     labels.corners();
     return labels.placed;
   }
@@ -183,23 +187,40 @@ public final class PlanLabels {
     return new Vec2(way.x(), -way.y());
   }
 
-  private void inside(String of, String words, Bounds mm) {
-    Vec2 at = view.toScreen(mm.centre());
-    Bounds box = box(List.of(words), at);
-    boolean fits =
-        box.width() < mm.width() * view.scale() && box.height() < mm.height() * view.scale();
-    if (!fits) {
-      beside(of, words, mm);
+  /** A box of the plan in the view. */
+  private Bounds seen(Bounds mm) {
+    return Bounds.of(view.toScreen(new Vec2(mm.minX(), mm.minY())))
+        .with(view.toScreen(new Vec2(mm.maxX(), mm.maxY())));
+  }
+
+  private boolean said(String member) {
+    return placed.stream().anyMatch(l -> l.of().equals(member));
+  }
+
+  /** In the middle of a cut-out, or beside it where it is smaller than its words. */
+  private void opening(PlanModel.Opening o) {
+    Bounds hole = seen(o.path().bounds());
+    Bounds box = box(List.of(o.words()), hole.centre());
+    if (said(o.member())) {
+      return;
+    } else if (box.width() >= hole.width() || box.height() >= hole.height()) {
+      beside(o.member(), o.words(), hole);
     } else if (free(box)) {
-      keep(of, List.of(words), box);
+      keep(o.member(), List.of(o.words()), box);
     }
   }
 
-  private void beside(String of, String words, Bounds mm) {
-    Vec2 at = view.toScreen(mm.centre());
-    double half = mm.height() * view.scale() / 2;
-    for (int way : new int[] {1, -1}) {
-      if (put(of, List.of(words), at, new Vec2(0, way), half + 2)) {
+  private void place(PlanModel.Place p) {
+    if (!said(p.member())) {
+      beside(p.member(), p.words(), seen(p.path().bounds()));
+    }
+  }
+
+  private void beside(String of, String words, Bounds hole) {
+    Vec2 at = hole.centre();
+    for (Vec2 way : List.of(new Vec2(0, 1), new Vec2(0, -1), new Vec2(1, 0), new Vec2(-1, 0))) {
+      double half = way.x() == 0 ? hole.height() / 2 : hole.width() / 2;
+      if (put(of, List.of(words), at, way, half + 2)) {
         return;
       }
     }
