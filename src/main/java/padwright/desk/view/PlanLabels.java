@@ -70,12 +70,13 @@ public final class PlanLabels {
     plan.legs().stream()
         .filter(l -> plan.bends(l, HANDLE / view.scale()))
         .forEach(l -> labels.taken.add(around(view.toScreen(l.middle()))));
-    plan.points().forEach(labels::point);
     plan.legs().stream()
         .sorted(
             Comparator.comparing((PlanModel.Leg l) -> !l.side().equals(first))
                 .thenComparing(l -> -l.length()))
         .forEach(labels::leg);
+    // A number finds room on any of four sides of its point, a length on few.
+    plan.points().forEach(labels::point);
     plan.openings().forEach(o -> labels.inside(o.member(), o.words(), o.path().bounds()));
     plan.places().forEach(p -> labels.beside(p.member(), p.words(), p.path().bounds()));
     labels.corners();
