@@ -1,6 +1,8 @@
 package padwright.desk.screen;
 
 import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
@@ -23,6 +25,7 @@ final class PlanPane extends BorderPane {
   static final double TEXT = 12;
 
   private static final double FIELDS_SHARE = 0.36;
+  private static final double EDGE = 4;
   private static final double FIELDS_LEAST = 60;
   private static final double FIELDS_MOST = 190;
 
@@ -44,7 +47,7 @@ final class PlanPane extends BorderPane {
   PlanPane(Desk desk) {
     plan = new PlanDesk(desk);
     sheet = new PlanSheet(desk, plan);
-    strip = new PlanStrip(desk, plan, remedy -> done(() -> plan.take(remedy)));
+    strip = new PlanStrip(desk, plan, remedy -> done(() -> plan.take(remedy)), this::reveal);
     new PlanControls(sheet, plan, this::show, strip::focus);
     setId("plan");
     getStyleClass().add("section-pane");
@@ -184,6 +187,19 @@ final class PlanPane extends BorderPane {
     below.setPrefHeight(
         Math.max(
             FIELDS_LEAST * larger, Math.min(FIELDS_MOST * larger, getHeight() * FIELDS_SHARE)));
+  }
+
+  /** Scrolls the fields until one of them is seen whole. */
+  private void reveal(Node field) {
+    below.layout();
+    Bounds at = strip.sceneToLocal(field.localToScene(field.getBoundsInLocal()));
+    double hidden = strip.getHeight() - below.getViewportBounds().getHeight();
+    if (hidden > 0) {
+      double from = below.getVvalue() * hidden;
+      double least = at.getMaxY() + EDGE - below.getViewportBounds().getHeight();
+      double to = Math.max(least, Math.min(from, at.getMinY() - EDGE));
+      below.setVvalue(Math.max(0, Math.min(1, to / hidden)));
+    }
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -24,7 +25,7 @@ import padwright.desk.view.PlanFindings;
 
 /** The fields of what is chosen on the plan, and what there is to say of it. */
 final class PlanStrip extends VBox implements FieldEditor.Host {
-  private static final double CHOICE = 190;
+  private static final double CHOICE = 205;
   private static final double SHORT_CHOICE = 104;
   private static final double LENGTH = 84;
   private static final double MARK = 13;
@@ -32,17 +33,19 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
   private final Desk desk;
   private final PlanDesk plan;
   private final Consumer<Remedy> take;
+  private final Consumer<Node> reveal;
   private final FlowPane fields = new FlowPane(10, 4);
   private final VBox notes = new VBox(3);
   private final Map<String, FieldEditor> editors = new LinkedHashMap<>();
   private PlanItem shown;
   private double larger = 1;
 
-  PlanStrip(Desk desk, PlanDesk plan, Consumer<Remedy> take) {
+  PlanStrip(Desk desk, PlanDesk plan, Consumer<Remedy> take, Consumer<Node> reveal) {
     super(4);
     this.desk = desk;
     this.plan = plan;
     this.take = take;
+    this.reveal = reveal;
     getStyleClass().add("section-foot");
     getChildren().addAll(notes, fields);
   }
@@ -77,6 +80,10 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
       editors.get(f.place()).update(f, rows.stream().filter(r -> about(r, f)).toList());
     }
     notes(rows);
+    editors.values().stream()
+        .filter(e -> e.control().isFocused())
+        .findFirst()
+        .ifPresent(this::focused);
   }
 
   private boolean alike(List<PartField> own) {
@@ -174,13 +181,15 @@ final class PlanStrip extends VBox implements FieldEditor.Host {
     editors.values().stream().findFirst().ifPresent(e -> e.control().requestFocus());
   }
 
+  /** A field that is gone to is brought into sight. */
   @Override
   public void focused(FieldEditor editor) {
-    // What it belongs to is chosen already: its fields are what is shown.
+    reveal.accept(editor);
   }
 
   @Override
   public void refused(FieldEditor editor) {
     notes(rows());
+    focused(editor);
   }
 }

@@ -15,7 +15,14 @@ import padwright.geometry.Vec2;
  * handles and of each other. What finds no room says less, and then nothing. All in points, y down.
  */
 public final class PlanLabels {
-  private static final double GAP = 9;
+  /** Beyond a handle in the middle of a side. */
+  private static final double GAP = 11;
+
+  /** A side faces a way where its own is within 60 degrees of it. */
+  private static final double FACES = 0.5;
+
+  private static final double MOST_ROOM = 0.27;
+  private static final double RIM = 7;
   private static final double HANDLE = 10;
   private static final double FURTHER = 6;
   private static final double CHORD = 0.5;
@@ -114,20 +121,6 @@ public final class PlanLabels {
       lines.add(own);
     }
     return lines;
-  }
-
-  /** The largest box that the words beside a side need, points. */
-  private static Vec2 room(PlanModel plan, Letters letters) {
-    double wide = 0;
-    int most = 1;
-    for (PlanModel.Leg l : plan.legs()) {
-      List<String> lines = lines(plan, l);
-      most = Math.max(most, lines.size());
-      for (String s : lines) {
-        wide = Math.max(wide, letters.wide(s));
-      }
-    }
-    return new Vec2(wide, most * letters.line());
   }
 
   /** A point's number, and what its corner is folded to where corners differ. */
@@ -315,12 +308,27 @@ public final class PlanLabels {
     return Optional.of(new double[] {Math.min(p, q), Math.max(p, q)});
   }
 
-  /** The whole plan in a view with room for its words round it. */
+  /** The whole plan in a view, with the room on each side that the words there need. */
   public static Viewport fit(PlanModel plan, double wide, double high, Letters letters) {
-    Vec2 room = room(plan, letters);
-    double x = Math.min(room.x() + GAP + 6, wide * 0.27);
-    double y = Math.min(room.y() + GAP + FURTHER + 4, high * 0.27);
-    Viewport inner = Viewport.fit(plan.bounds(), wide - 2 * x, high - 2 * y, 0);
-    return inner.resized(wide, high);
+    double left = room(plan, letters, new Vec2(-1, 0), wide);
+    double right = room(plan, letters, new Vec2(1, 0), wide);
+    double top = room(plan, letters, new Vec2(0, 1), high);
+    double foot = room(plan, letters, new Vec2(0, -1), high);
+    Viewport inner =
+        Viewport.fit(plan.bounds(), wide - left - right, high - top - foot, 0).panned(left, top);
+    return new Viewport(inner.scale(), inner.left(), inner.top(), wide, high);
+  }
+
+  /** What the words of the sides that face a way take there, never most of the view. */
+  private static double room(PlanModel plan, Letters letters, Vec2 way, double view) {
+    double most = 0;
+    for (PlanModel.Leg l : plan.legs()) {
+      List<String> lines = lines(plan, l);
+      if (l.outward().dot(way) > FACES) {
+        double wide = lines.stream().mapToDouble(letters::wide).max().orElse(0);
+        most = Math.max(most, way.x() == 0 ? lines.size() * letters.line() : wide);
+      }
+    }
+    return Math.min(Math.max(most, letters.line()) + GAP + RIM, view * MOST_ROOM);
   }
 }
