@@ -65,8 +65,17 @@ class PlanPaneTest {
     stage.show();
   }
 
+  /** On the window's thread, without the pulses that a robot waits for. */
+  private static void on(Runnable task) {
+    Screens.onWindow(
+        () -> {
+          task.run();
+          return null;
+        });
+  }
+
   private void part(FxRobot robot, int part) {
-    robot.interact(
+    on(
         () -> {
           desk.look(part);
           pane.requestFocus();
@@ -75,7 +84,7 @@ class PlanPaneTest {
   }
 
   private void worked(FxRobot robot) {
-    robot.interact(
+    on(
         () -> {
           while (!work.isEmpty()) {
             work.remove().run();
@@ -93,7 +102,7 @@ class PlanPaneTest {
   }
 
   private void mouse(FxRobot robot, EventType<MouseEvent> type, double x, double y, int clicks) {
-    robot.interact(
+    on(
         () -> {
           Vec2 on = pane.sheet().viewport().toScreen(new Vec2(x, y));
           Point2D p = pane.sheet().localToScene(on.x(), on.y());
@@ -140,7 +149,7 @@ class PlanPaneTest {
   }
 
   private void key(FxRobot robot, KeyCode code, boolean shift) {
-    robot.interact(
+    on(
         () ->
             Event.fireEvent(
                 pane.sheet(),
@@ -148,7 +157,7 @@ class PlanPaneTest {
   }
 
   private void write(FxRobot robot, String letters) {
-    robot.interact(
+    on(
         () ->
             letters
                 .chars()
@@ -173,7 +182,7 @@ class PlanPaneTest {
 
   private void type(FxRobot robot, String place, String text) {
     TextField field = field(robot, place);
-    robot.interact(
+    on(
         () -> {
           field.requestFocus();
           field.setText(text);
@@ -186,7 +195,7 @@ class PlanPaneTest {
   }
 
   private static void press(FxRobot robot, String button) {
-    robot.interact(() -> robot.lookup(button).queryAs(Button.class).fire());
+    on(() -> robot.lookup(button).queryAs(Button.class).fire());
   }
 
   @Test
@@ -198,11 +207,11 @@ class PlanPaneTest {
     // Still held: it rests level with the point before, on the grid along.
     assertThat(points().get(1)).isEqualTo(new Vec2(1250, 0));
     assertThat(pane.sheet().getAccessibleText()).contains("Point 2").contains("1250");
-    robot.interact(() -> Screens.keep(pane, "plan-drag"));
+    on(() -> Screens.keep(pane, "plan-drag"));
     drop(robot, 1250, 1);
     assertThat(field(robot, "point.x").getText()).isEqualTo("1250");
     assertThat(desk.toUndo()).contains("move point 2");
-    robot.interact(desk::undo);
+    on(desk::undo);
     assertThat(points().get(1)).isEqualTo(new Vec2(1180, 0));
     assertThat(desk.toUndo()).isEmpty();
 
@@ -212,7 +221,7 @@ class PlanPaneTest {
     assertThat(why.isVisible()).isTrue();
     assertThat(why.getText()).contains("cross or touch");
     assertThat(points().get(1)).isEqualTo(new Vec2(800, 0));
-    robot.interact(() -> Screens.keep(pane, "plan-refused"));
+    on(() -> Screens.keep(pane, "plan-refused"));
     key(robot, KeyCode.ESCAPE, false);
     assertThat(points().get(1)).isEqualTo(new Vec2(900, 0));
     drop(robot, 200, 800);
@@ -241,7 +250,7 @@ class PlanPaneTest {
     assertThat(pane.sheet().viewport().left()).isGreaterThan(left + 20);
     drop(robot, 700, 200);
     double scale = pane.sheet().viewport().scale();
-    robot.interact(
+    on(
         () ->
             Event.fireEvent(
                 pane.sheet(),
@@ -271,7 +280,7 @@ class PlanPaneTest {
     assertThat(pane.sheet().viewport().scale())
         .isCloseTo(scale * Math.sqrt(2), org.assertj.core.api.Assertions.within(1e-9));
     press(robot, "#plan-fit");
-    robot.interact(pane::layout);
+    on(pane::layout);
     assertThat(pane.sheet().viewport().left()).isEqualTo(left);
   }
 
@@ -317,7 +326,7 @@ class PlanPaneTest {
   @Test
   void lengthsAreTypedAndASidesStopStandsBesideItsField(FxRobot robot) {
     part(robot, SEAT);
-    robot.interact(() -> pane.choose(3));
+    on(() -> pane.choose(3));
     type(robot, "point.x", "1200-10");
     assertThat(points().get(1)).isEqualTo(new Vec2(1190, 0));
     type(robot, "point.x", "wide");
@@ -338,9 +347,9 @@ class PlanPaneTest {
     TextField turned = field(robot, "side.turnUnder");
     assertThat(turned.getParent().getStyleClass()).contains("form-stop");
     assertThat(turned.getAccessibleText()).isEqualTo("Side 1, Turn-under");
-    robot.interact(() -> Screens.keep(pane, "plan-stop"));
-    robot.interact(() -> pane.choose(0));
-    robot.interact(() -> pane.reveal(desk.bench().findings().get(0)));
+    on(() -> Screens.keep(pane, "plan-stop"));
+    on(() -> pane.choose(0));
+    on(() -> pane.reveal(desk.bench().findings().get(0)));
     assertThat(chosen()).isEqualTo(new PlanItem.Side(0, "side 1"));
   }
 
@@ -349,7 +358,7 @@ class PlanPaneTest {
     part(robot, STOOL);
     ComboBox<PlanItem> all = chooser(robot);
     assertThat(all.getItems()).extracting(PlanItem::words).startsWith("Outline", "Hole 1");
-    robot.interact(() -> all.setValue(all.getItems().get(1)));
+    on(() -> all.setValue(all.getItems().get(1)));
     assertThat(field(robot, "base.holes[0].diameter").getText()).isEqualTo("20");
     part(robot, REST);
     Button add = robot.lookup("#plan-add").queryAs(Button.class);
@@ -366,7 +375,7 @@ class PlanPaneTest {
     assertThat(points()).hasSize(5);
     press(robot, "#plan-remove");
     assertThat(points()).hasSize(4);
-    robot.interact(() -> grid(robot).setValue(Grid.MM_10));
+    on(() -> grid(robot).setValue(Grid.MM_10));
     assertThat(pane.plan().grid()).isEqualTo(Grid.MM_10);
   }
 
@@ -392,7 +401,7 @@ class PlanPaneTest {
             List.of(380, 360),
             List.of(900, 360),
             List.of(900, 0));
-    robot.interact(
+    on(
         () -> {
           desk.change(
               p ->
@@ -416,7 +425,7 @@ class PlanPaneTest {
     ComboBox<PlanItem> all = chooser(robot);
     assertThat(all.getItems()).hasSize(14);
     for (PlanItem item : List.copyOf(all.getItems())) {
-      robot.interact(() -> all.setValue(item));
+      on(() -> all.setValue(item));
       assertThat(robot.lookup(".form-field").queryAllAs(Control.class))
           .isNotEmpty()
           .allSatisfy(c -> assertThat(c.getAccessibleText()).startsWith(item.words() + ", "));
@@ -424,7 +433,7 @@ class PlanPaneTest {
     mouse(robot, MouseEvent.MOUSE_MOVED, 900, 90, 0);
     assertThat(pane.sheet().getCursor()).isEqualTo(Cursor.HAND);
     mouse(robot, MouseEvent.MOUSE_MOVED, 150, 210, 0);
-    robot.interact(() -> Screens.keep(pane, "plan-dark-large"));
+    on(() -> Screens.keep(pane, "plan-dark-large"));
     // The board is painted where the part is, and not in the hollow of its corner.
     assertThat(colour(robot, 250, 600)).isNotEqualTo(colour(robot, 700, 650));
     assertThat(colour(robot, 700, 100)).isEqualTo(colour(robot, 250, 600));
@@ -432,7 +441,7 @@ class PlanPaneTest {
 
   private Color colour(FxRobot robot, double x, double y) {
     Color[] at = new Color[1];
-    robot.interact(
+    on(
         () -> {
           Vec2 p = pane.sheet().viewport().toScreen(new Vec2(x, y));
           var in = pane.sheet().localToScene(p.x(), p.y());
