@@ -27,7 +27,7 @@ import padwright.desk.view.PlanFindings;
 final class PlanStrip extends VBox implements FieldEditor.Host {
   private static final double CHOICE = 205;
   private static final double SHORT_CHOICE = 104;
-  private static final double LENGTH = 84;
+  private static final double LENGTH = 92;
   private static final double MARK = 13;
 
   private final Desk desk;
