@@ -36,16 +36,20 @@ final class DeskPictures {
     Platform.startup(started::countDown);
     started.await();
     Platform.setImplicitExit(false);
-    int at = 1;
-    while (at < words.length) {
-      int end = at;
-      while (!words[end].equals(";")) {
-        end++;
+    try {
+      int at = 1;
+      while (at < words.length) {
+        int end = at;
+        while (!words[end].equals(";")) {
+          end++;
+        }
+        picture(folder, java.util.Arrays.copyOfRange(words, at, end));
+        at = end + 1;
       }
-      picture(folder, java.util.Arrays.copyOfRange(words, at, end));
-      at = end + 1;
+    } finally {
+      // A job that is refused must not leave the toolkit running behind it.
+      Platform.exit();
     }
-    Platform.exit();
   }
 
   private static void picture(Path folder, String[] w) throws Exception {
