@@ -7,10 +7,8 @@ import padwright.design.WrappedPad.Hole;
 import padwright.fastening.FittingPlan.Opening;
 import padwright.fastening.FittingPlan.Patch;
 import padwright.fastening.FittingPlan.Round;
-import padwright.geometry.Path;
 import padwright.geometry.PathGap;
 import padwright.geometry.Polygons;
-import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 import padwright.shape.PadShape;
 
@@ -71,7 +69,8 @@ public final class VentPlanner {
   /** Where holes for the air would lie, clear of turn-unders, staples and fittings. */
   public List<Hole> places() {
     List<Vec2> taken = new ArrayList<>();
-    if (Math.min(shape.length(), shape.width()) < 2 * spec.turnUnder() + DIAMETER) {
+    boolean same = shape.ends().special().isEmpty();
+    if (same && Math.min(shape.length(), shape.width()) < 2 * spec.turnUnder() + DIAMETER) {
       return List.of();
     }
     for (double x : row(shape.length())) {
@@ -116,7 +115,7 @@ public final class VentPlanner {
 
   private boolean free(Vec2 at, List<Vec2> taken) {
     double r = DIAMETER / 2;
-    if (!Polygons.contains(chords, at) || toEdge(at) < spec.turnUnder() + r) {
+    if (!Polygons.contains(chords, at) || !new TurnedBack(shape).bare(at, r, APART)) {
       return false;
     }
     double crown = spec.staple().crown() / 2 + KeepClear.HOLE_CLEAR;
@@ -140,14 +139,5 @@ public final class VentPlanner {
     all.addAll(fittings.inserts());
     all.addAll(fittings.vents());
     return all;
-  }
-
-  private double toEdge(Vec2 at) {
-    double least = Double.POSITIVE_INFINITY;
-    Path outline = shape.outline();
-    for (Segment s : outline.segments()) {
-      least = Math.min(least, s.distanceTo(at));
-    }
-    return least;
   }
 }

@@ -53,6 +53,15 @@ public final class PathGap {
     return least;
   }
 
+  /** The least distance of a closed path's edge from a line or arc that does not cross it. */
+  public static double toSegment(Path area, Segment s) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Vec2 v : area.flattened(CHORD_ERROR)) {
+      least = Math.min(least, s.distanceTo(v));
+    }
+    return toEdges(new Path(List.of(s), false).flattened(CHORD_ERROR), area, least);
+  }
+
   /** Least distance between two edges; 0 where they cross. */
   private static double edges(Path a, List<Vec2> p, Path b, List<Vec2> q) {
     if (Crossings.between(a, b).isPresent()) {

@@ -15,6 +15,7 @@ import padwright.fastening.FittingPlan;
 import padwright.fastening.FittingPlan.Opening;
 import padwright.fastening.FittingPlan.Round;
 import padwright.fastening.TongueStaples;
+import padwright.fastening.TurnedBack;
 import padwright.fastening.TurnedThrough;
 import padwright.fastening.VentPlanner;
 import padwright.geometry.Bounds;
@@ -73,22 +74,47 @@ final class CutOutRules {
       return;
     }
     double staples = spec.edgeDistance() + FittingPlan.CUT_CLEAR + spec.staple().crown() / 2;
-    if (rim < staples) {
+    TurnedBack back = new TurnedBack(shape);
+    double stapled = back.toStapled(o.hole());
+    if (stapled < staples) {
       findings.add(
           Finding.of(
               "cutout-rim",
-              rim < spec.edgeDistance() + FittingPlan.CUT_CLEAR ? STOP : CAUTION,
+              stapled < spec.edgeDistance() + FittingPlan.CUT_CLEAR ? STOP : CAUTION,
               text(
                   "%s leaves %.1f of board to the base's edge; staples %.1f from the edge and %.1f"
                       + " clear of the cut-out take %.1f.",
-                  capital(o.name()), rim, spec.edgeDistance(), FittingPlan.CUT_CLEAR, staples),
-              rim,
+                  capital(o.name()), stapled, spec.edgeDistance(), FittingPlan.CUT_CLEAR, staples),
+              stapled,
               staples,
               "mm",
               OWN,
-              text("Move it in by %.1f, or make it smaller", staples - rim)));
+              text("Move it in by %.1f, or make it smaller", staples - stapled)));
     }
-    double covered = spec.turnUnder() + o.turnUnder();
+    if (rim < VentPlanner.APART && stapled >= staples) {
+      thin(o, rim);
+    }
+    back.nearest(o.hole()).ifPresent(n -> turnUnders(o, n));
+    edgeShape(o, rim);
+  }
+
+  /** Beside a side that is left open there are no staples, but there is a board that breaks. */
+  private void thin(Opening o, double rim) {
+    findings.add(
+        Finding.of(
+            "cutout-rim",
+            CAUTION,
+            text("%s leaves %.1f of board to the base's edge.", capital(o.name()), rim),
+            rim,
+            VentPlanner.APART,
+            "mm",
+            OWN,
+            text("Move it in by %.1f, or make it smaller", VentPlanner.APART - rim)));
+  }
+
+  private void turnUnders(Opening o, TurnedBack.Near near) {
+    double rim = near.away();
+    double covered = near.turnUnder() + o.turnUnder();
     if (o.turned().isPresent() && rim < covered) {
       findings.add(
           Finding.of(
@@ -97,13 +123,16 @@ final class CutOutRules {
               text(
                   "Round %s the tongues on the back (%.1f) and the base's turn-under (%.1f) lie over"
                       + " each other: the rim is %.1f.",
-                  o.name(), o.turnUnder(), spec.turnUnder(), rim),
+                  o.name(), o.turnUnder(), near.turnUnder(), rim),
               rim,
               covered,
               "mm",
               GEOMETRY,
               "Trim the two to butt, or move the cut-out in"));
     }
+  }
+
+  private void edgeShape(Opening o, double rim) {
     double flat = -shape.sections().startX();
     if (rim < flat) {
       findings.add(

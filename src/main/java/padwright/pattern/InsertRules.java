@@ -14,6 +14,7 @@ import padwright.design.PadSpec;
 import padwright.fastening.FittingPlan.Opening;
 import padwright.fastening.FittingPlan.Round;
 import padwright.fastening.StaplePlan;
+import padwright.fastening.TurnedBack;
 import padwright.fastening.VentPlanner;
 import padwright.geometry.PathGap;
 import padwright.shape.PadShape;
@@ -73,7 +74,9 @@ final class InsertRules {
               OWN,
               text("Move it in by %.1f", EDGE - edge)));
     }
-    covered(t, PathGap.inside(t.hole(), shape.outline()), spec.turnUnder(), "the turn-under");
+    new TurnedBack(shape)
+        .nearest(t.hole())
+        .ifPresent(n -> covered(t, n.away(), n.turnUnder(), "the turn-under"));
   }
 
   private void covered(Round t, double away, double turnUnder, String by) {

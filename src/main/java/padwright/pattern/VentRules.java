@@ -14,6 +14,7 @@ import padwright.design.WrappedPad.Hole;
 import padwright.design.WrappedPad.Kind;
 import padwright.fastening.FittingPlan.Opening;
 import padwright.fastening.FittingPlan.Round;
+import padwright.fastening.TurnedBack;
 import padwright.fastening.VentPlanner;
 import padwright.geometry.PathGap;
 
@@ -108,7 +109,9 @@ final class VentRules {
               "geometry of the base",
               "Move it in"));
     } else {
-      covered(v, "the turn-under", edge, scene.spec().turnUnder());
+      new TurnedBack(scene.shape())
+          .nearest(v.hole())
+          .ifPresent(n -> covered(v, "the turn-under", n.away(), n.turnUnder()));
     }
     for (Opening o : scene.fittings().cutOuts()) {
       covered(v, "the tongues of " + o.name(), PathGap.between(v.hole(), o.hole()), o.turnUnder());

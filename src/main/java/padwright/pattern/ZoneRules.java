@@ -15,6 +15,7 @@ import padwright.design.WrappedPad.Fixing;
 import padwright.fastening.FittingPlan.Opening;
 import padwright.fastening.FittingPlan.Patch;
 import padwright.fastening.FittingPlan.Round;
+import padwright.fastening.TurnedBack;
 import padwright.geometry.Bounds;
 import padwright.geometry.PathGap;
 import padwright.material.Constants;
@@ -88,8 +89,11 @@ final class ZoneRules {
               "mm",
               GEOMETRY,
               "Move it in, or make it smaller"));
-    } else if (edge < spec.turnUnder() - SAME) {
-      bridges(z, "the turn-under", edge, spec.turnUnder());
+    } else {
+      new TurnedBack(shape)
+          .nearest(z.area())
+          .filter(n -> n.room() < -SAME)
+          .ifPresent(n -> bridges(z, "the turn-under", n.away(), n.turnUnder()));
     }
   }
 
