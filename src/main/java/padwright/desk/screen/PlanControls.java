@@ -165,7 +165,6 @@ final class PlanControls {
   private void back() {
     if (plan.dragging()) {
       plan.putBack();
-      held = Optional.of(new Hit.Point(0));
     } else {
       plan.choose(new PlanItem.Outline());
     }
