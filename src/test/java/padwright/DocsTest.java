@@ -44,7 +44,8 @@ class DocsTest {
           "corner-bench-wrap-map.svg", "corner-bench/wrap-map.svg");
 
   /** Screens of the workbench, which {@code .ci/screens} draws. */
-  private static final List<String> SCREENS = List.of("desk-rest.png", "desk-bench.png");
+  private static final List<String> SCREENS =
+      List.of("desk-rest.png", "desk-bench.png", "desk-plan.png");
 
   private static final Pattern RULE =
       Pattern.compile("Finding\\.(?:of|plain)\\(\\s*\"([^\"]+)\",\\s*([^,\"]+),");

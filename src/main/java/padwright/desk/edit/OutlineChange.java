@@ -21,6 +21,9 @@ import padwright.shape.Outlines;
 
 /** An outline as another kind of outline of the same size, and changes of its points. */
 public final class OutlineChange {
+  /** A new point comes to lie on one of so many places of a leg; it can be moved after that. */
+  private static final int SHARES = 1000;
+
   private OutlineChange() {}
 
   /** The tree of an outline of the kind {@code word}, as large as the one that is there. */
@@ -120,6 +123,33 @@ public final class OutlineChange {
       points.add(leg + 1, new Point(mix(a, b, at), new Leg.Straight()));
     }
     return new FreePath(points);
+  }
+
+  /** How far along a leg the place on it lies that is nearest to another, a share of it. */
+  public static double share(FreePath path, int leg, Vec2 near) {
+    Vec2 a = path.points().get(leg).at();
+    Vec2 b = path.points().get((leg + 1) % path.points().size()).at();
+    Leg own = path.points().get(leg).leg();
+    double best = 0.5;
+    double nearest = Double.MAX_VALUE;
+    for (int i = 1; i < SHARES; i++) {
+      double t = (double) i / SHARES;
+      double away = along(a, b, own, t).distance(near);
+      if (away < nearest) {
+        nearest = away;
+        best = t;
+      }
+    }
+    return best;
+  }
+
+  private static Vec2 along(Vec2 a, Vec2 b, Leg leg, double t) {
+    if (leg instanceof Leg.Cubic c) {
+      Vec2 pq = mix(mix(a, c.first(), t), mix(c.first(), c.second(), t), t);
+      Vec2 qr = mix(mix(c.first(), c.second(), t), mix(c.second(), b, t), t);
+      return mix(pq, qr, t);
+    }
+    return new Segment(a, b, leg instanceof Leg.Arc arc ? arc.bulge() : 0).pointAt(t);
   }
 
   private static Vec2 mix(Vec2 a, Vec2 b, double at) {

@@ -30,8 +30,8 @@ import padwright.shape.Outlines;
  * read back by the reader of job files.
  */
 public final class OutlineEdit {
-  /** A drawn bend is kept to this share; over a metre it is finer than a knife follows. */
-  private static final double BULGE = 1e6;
+  /** A bend is kept to this share: over a metre to a millionth of a mm, like places. */
+  private static final double BULGE = 1e9;
 
   /** Places are kept to a millionth of a mm, so that no sum leaves a tail of digits. */
   private static final double KEPT = 1e6;
@@ -81,6 +81,13 @@ public final class OutlineEdit {
     return same(kept(OutlineChange.bent(path(), leg, middle, straightWithin), leg));
   }
 
+  /** Moves the first or the second control of a curve. */
+  public WrappedPad control(int leg, boolean second, Vec2 to) {
+    Leg.Cubic c = (Leg.Cubic) path().points().get(leg).leg();
+    Vec2 at = rounded(to);
+    return same(legged(leg, second ? new Leg.Cubic(c.first(), at) : new Leg.Cubic(at, c.second())));
+  }
+
   /** Makes a leg straight. */
   public WrappedPad straight(int leg) {
     return same(legged(leg, new Leg.Straight()));
@@ -111,7 +118,7 @@ public final class OutlineEdit {
     double flat = (radius - Math.sqrt(radius * radius - half * half)) / half;
     double now = path().points().get(leg).leg() instanceof Leg.Arc arc ? arc.bulge() : 0;
     double size = Math.abs(now) > 1 ? 1 / flat : flat;
-    boolean right = now == 0 ? turn() > 0 : now > 0;
+    boolean right = now == 0 ? anticlockwise() : now > 0;
     return same(kept(legged(leg, new Leg.Arc(right ? size : -size)), leg));
   }
 
@@ -274,14 +281,10 @@ public final class OutlineEdit {
     return new FreePath(points);
   }
 
-  /** Positive where the points go round anticlockwise. */
-  private double turn() {
-    double sum = 0;
-    List<Point> points = path().points();
-    for (int k = 0; k < points.size(); k++) {
-      sum += points.get(k).at().cross(points.get((k + 1) % points.size()).at());
-    }
-    return sum;
+  /** Whether the points go round anticlockwise, so that out of the part is to the right. */
+  public boolean anticlockwise() {
+    // One drawn the other way is laid out from its last side.
+    return FreeOutline.of(path()).sides().get(0) == 1;
   }
 
   private static Vec2 rounded(Vec2 p) {

@@ -35,6 +35,16 @@ public record PartField(
     return inch / (1L << Math.max(0, Math.min(FINEST_HALVINGS, halvings)));
   }
 
+  /**
+   * A value so many steps further. An inch rule has marks; what lies between two of them goes to
+   * the nearest one.
+   */
+  public double nudged(double value, double steps, Units units) {
+    double own = step(units);
+    double next = value + steps * own;
+    return own == step ? next : Math.rint(next / own) * own;
+  }
+
   /** What is filled in. */
   public enum Kind {
     LENGTH,

@@ -192,10 +192,7 @@ public final class Desk {
     if (value.isEmpty()) {
       return Optional.empty();
     }
-    double step = field.step(job().units());
-    double next = value.get() + steps * step;
-    // An inch rule has marks; a length between two of them goes to the nearest one.
-    return set(field, step == field.step() ? next : Math.rint(next / step) * step, field.place());
+    return set(field, field.nudged(value.get(), steps, job().units()), field.place());
   }
 
   /** Sets a length, in mm, or a number; one drag or row of nudges is one step to undo. */

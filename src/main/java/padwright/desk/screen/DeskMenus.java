@@ -145,7 +145,8 @@ final class DeskMenus extends MenuBar {
             item("Go to the s_olid", "Shortcut+4", () -> window.go(4)),
             item("Go to _findings", "Shortcut+5", () -> window.go(5)),
             item("Go to fi_gures", "Shortcut+6", () -> window.go(6)),
-            item("Go to the s_taple gauge", "Shortcut+7", () -> window.go(7)));
+            item("Go to the s_taple gauge", "Shortcut+7", () -> window.go(7)),
+            item("Go to the p_lan", "Shortcut+8", () -> window.go(8)));
     return menu;
   }
 

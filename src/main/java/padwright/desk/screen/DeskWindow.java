@@ -43,6 +43,7 @@ final class DeskWindow extends BorderPane {
   private final FiguresPane figures;
   private final SectionPane section;
   private final SolidPane solid = new SolidPane();
+  private final PlanPane plan;
   private final StapleGaugePane gauge;
   private final ViewWriter views;
   private final Tab findingsTab;
@@ -68,19 +69,23 @@ final class DeskWindow extends BorderPane {
     figures = new FiguresPane(desk);
     section = new SectionPane(desk);
     gauge = new StapleGaugePane(desk);
+    plan = new PlanPane(desk);
     look.onChange(section::setDark);
     look.onChange(solid::setDark);
     look.onChange(gauge::setDark);
+    look.onChange(plan::setDark);
     look.onResize(times -> section.setTextSize(SectionPane.TEXT * times));
     look.onResize(times -> gauge.setTextSize(StapleGaugePane.TEXT * times));
+    look.onResize(plan::setTextSize);
     views = new ViewWriter(desk, pieces, dialogs, this::say);
     views.add("section", section);
     views.add("solid", solid);
     views.add("staple gauge", gauge);
+    views.add("plan", plan.sheet());
     sceneProperty().addListener((o, was, is) -> Optional.ofNullable(is).ifPresent(views::follow));
     findingsTab = tab("Findings", findings);
     facts.getTabs().addAll(findingsTab, tab("Figures", figures), tab("Staple gauge", gauge));
-    bodies.getTabs().addAll(tab("Solid", solid));
+    bodies.getTabs().addAll(tab("Solid", solid), tab("Plan", plan));
     top.getChildren().add(new DeskMenus(desk, this, settings, look));
     setTop(top);
     setCenter(panes());
@@ -194,8 +199,13 @@ final class DeskWindow extends BorderPane {
     desk.look(Math.floorMod(desk.now().part() + by, desk.job().parts().size()));
   }
 
+  PlanPane plan() {
+    return plan;
+  }
+
   /** Shows the field that a finding is about, and where it is on the piece. */
   private void reveal(FindingRow row) {
+    plan.reveal(row);
     section.focusField(row.place());
     desk.bench()
         .result()
@@ -215,7 +225,8 @@ final class DeskWindow extends BorderPane {
       case 4 -> shown(bodies, 0, solid);
       case 5 -> shown(facts, 0, findings.getCenter());
       case 6 -> shown(facts, 1, figures.getCenter());
-      default -> shown(facts, 2, gauge);
+      case 7 -> shown(facts, 2, gauge);
+      default -> shown(bodies, 1, plan);
     }
   }
 

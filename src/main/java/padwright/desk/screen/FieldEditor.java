@@ -17,10 +17,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.util.StringConverter;
 import padwright.design.Finding.Level;
+import padwright.desk.edit.FieldSource;
 import padwright.desk.edit.PartField;
 import padwright.desk.edit.PartField.Choice;
 import padwright.desk.edit.PartField.Kind;
-import padwright.desk.model.Desk;
 import padwright.desk.model.FindingRow;
 import padwright.measure.InputRefused;
 
@@ -34,7 +34,7 @@ final class FieldEditor extends HBox {
 
   private static final double TEN = 10;
 
-  private final Desk desk;
+  private final FieldSource source;
   private final Host host;
   private final Control control;
   private final Button mark = new Button();
@@ -55,8 +55,8 @@ final class FieldEditor extends HBox {
   /**
    * @param title what the field is, with the member it belongs to
    */
-  FieldEditor(Desk desk, PartField field, String title, Host host) {
-    this.desk = desk;
+  FieldEditor(FieldSource source, PartField field, String title, Host host) {
+    this.source = source;
     this.host = host;
     this.field = field;
     this.title = title;
@@ -142,7 +142,7 @@ final class FieldEditor extends HBox {
         .addListener(
             (o, was, is) -> {
               if (!filling && is != null) {
-                take(desk.type(field, is.value()));
+                take(source.type(field, is.value()));
               }
             });
     return box;
@@ -151,7 +151,7 @@ final class FieldEditor extends HBox {
   private CheckBox flag() {
     CheckBox box = new CheckBox(field.label());
     box.setOnAction(
-        e -> take(desk.type(field, box.isSelected() ? "true" : field.optional() ? "" : "false")));
+        e -> take(source.type(field, box.isSelected() ? "true" : field.optional() ? "" : "false")));
     return box;
   }
 
@@ -176,9 +176,9 @@ final class FieldEditor extends HBox {
         // While something is being typed it is the letters that are taken back.
         if (e.isShortcutDown() && !typing && refusal.isEmpty()) {
           if (e.isShiftDown()) {
-            desk.redo();
+            source.redo();
           } else {
-            desk.undo();
+            source.undo();
           }
           e.consume();
         }
@@ -205,7 +205,7 @@ final class FieldEditor extends HBox {
       commit();
     }
     if (refusal.isEmpty()) {
-      take(desk.nudge(field, steps));
+      take(source.nudge(field, steps));
       if (control instanceof TextField t) {
         t.positionCaret(t.getText().length());
       }
@@ -214,12 +214,12 @@ final class FieldEditor extends HBox {
 
   private void left() {
     commit();
-    desk.settle();
+    source.settle();
   }
 
   private void commit() {
     if (typing && control instanceof TextField t) {
-      take(desk.type(field, t.getText()));
+      take(source.type(field, t.getText()));
     }
   }
 
@@ -249,8 +249,8 @@ final class FieldEditor extends HBox {
 
   private void fill() {
     filling = true;
-    String typed = desk.typed(field);
-    String taken = desk.taken(field);
+    String typed = source.typed(field);
+    String taken = source.taken(field);
     if (control instanceof TextField t) {
       if (!t.getText().equals(typed)) {
         t.setText(typed);
@@ -325,7 +325,7 @@ final class FieldEditor extends HBox {
     }
     mark.setAccessibleText(sentence);
     control.setAccessibleText(title);
-    String taken = desk.taken(field);
+    String taken = source.taken(field);
     control.setAccessibleHelp(
         sentence.isEmpty() && !taken.isEmpty() ? "left empty, taken: " + taken : sentence);
   }

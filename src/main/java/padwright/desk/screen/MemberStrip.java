@@ -25,6 +25,7 @@ import padwright.desk.edit.PartField;
 import padwright.desk.edit.PartListFields;
 import padwright.desk.model.Desk;
 import padwright.desk.model.FindingRow;
+import padwright.desk.model.PartSource;
 import padwright.measure.InputRefused;
 
 /**
@@ -192,7 +193,7 @@ final class MemberStrip extends VBox implements FieldEditor.Host {
       FieldEditor e =
           old != null && old.field().kind() == f.kind()
               ? old
-              : new FieldEditor(desk, f, title + ", " + f.label(), this);
+              : new FieldEditor(new PartSource(desk), f, title + ", " + f.label(), this);
       boolean wide = f.kind() == PartField.Kind.CHOICE || f.kind() == PartField.Kind.WORDS;
       e.setPrefWidth(e.control() instanceof CheckBox ? USE_COMPUTED_SIZE : wide ? FIELD : SHORT);
       editors.put(f.place(), e);
@@ -221,45 +222,23 @@ final class MemberStrip extends VBox implements FieldEditor.Host {
     notes.getChildren().clear();
     desk.bench()
         .refusal()
-        .ifPresent(r -> note("\u2715", "Not worked out: " + FieldEditor.said(r), null));
-    refusal.ifPresent(r -> note("\u2715", FieldEditor.said(r), null));
+        .ifPresent(
+            r ->
+                notes
+                    .getChildren()
+                    .add(NoteLine.refused("Not worked out: " + FieldEditor.said(r))));
+    refusal.ifPresent(r -> notes.getChildren().add(NoteLine.refused(FieldEditor.said(r))));
     for (FieldEditor e : editors.values()) {
       if (e.refusal().isPresent()) {
-        note("\u2715", e.field().label() + ": " + e.sentence(), null);
+        notes.getChildren().add(NoteLine.refused(e.field().label() + ": " + e.sentence()));
       }
     }
     for (FindingRow r : desk.bench().findings()) {
       if (FindingPlaces.member(r.place()).equals(member)
           && (r.finding().level() != Level.NOTE || r.remedy().isPresent())) {
-        String words = FieldEditor.word(r.finding().level()) + ": " + r.sentence();
-        note(FieldEditor.sign(r.finding().level()), words, r);
+        notes.getChildren().add(NoteLine.of(r, remedy -> done(desk.take(remedy), shown)));
       }
     }
-  }
-
-  private void note(String sign, String words, FindingRow row) {
-    Label mark = new Label(sign);
-    mark.getStyleClass().add(row == null ? "note-stop" : "note-" + level(row));
-    mark.setMinWidth(USE_PREF_SIZE);
-    Label text = new Label(words);
-    text.getStyleClass().add("form-note");
-    text.setWrapText(true);
-    HBox line = new HBox(6, mark, text);
-    HBox.setHgrow(text, javafx.scene.layout.Priority.ALWAYS);
-    if (row != null && row.remedy().isPresent()) {
-      Button take = new Button(row.remedy().get().label());
-      take.getStyleClass().add("form-remedy");
-      take.setAccessibleText("Remedy: " + row.remedy().get().label());
-      take.setId("remedy-" + row.finding().rule());
-      take.setMinWidth(USE_PREF_SIZE);
-      take.setOnAction(e -> done(desk.take(row.remedy().get()), shown));
-      line.getChildren().add(take);
-    }
-    notes.getChildren().add(line);
-  }
-
-  private static String level(FindingRow row) {
-    return FieldEditor.word(row.finding().level());
   }
 
   private void actions(Optional<FieldGroup> group) {

@@ -17,6 +17,7 @@ import padwright.desk.edit.FindingPlaces;
 import padwright.desk.edit.PartField;
 import padwright.desk.model.Desk;
 import padwright.desk.model.FindingRow;
+import padwright.desk.model.PartSource;
 import padwright.desk.view.SectionForm;
 import padwright.desk.view.SectionForm.Dimension;
 import padwright.desk.view.SectionForm.Handle;
@@ -159,7 +160,9 @@ final class SectionSheet extends Pane implements FieldEditor.Host {
         String title = d.label() + ", " + fields.get(d.place()).label();
         editors.put(
             d.place(),
-            old != null ? old : new FieldEditor(desk, fields.get(d.place()), title, this));
+            old != null
+                ? old
+                : new FieldEditor(new PartSource(desk), fields.get(d.place()), title, this));
       }
     }
     List<Node> children = new ArrayList<>();

@@ -20,6 +20,8 @@ import padwright.geometry.Bounds;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.measure.LengthText;
+import padwright.measure.Rounding;
 import padwright.shape.Outlines;
 
 /**
@@ -27,6 +29,9 @@ import padwright.shape.Outlines;
  * maker drew it: points have the places they have in the job file. All in mm, y up.
  */
 public final class PlanModel {
+  /** A leg must be so many reaches long for its middle to have a handle apart from its ends. */
+  private static final double ROOM = 4;
+
   private final WrappedPad pad;
   private final Units units;
   private final Vec2 middle;
@@ -130,6 +135,13 @@ public final class PlanModel {
 
   public List<Place> places() {
     return List.copyOf(places);
+  }
+
+  /** Whether the middle of a leg has a handle: a curve is bent by none, a short leg has no room. */
+  public boolean bends(Leg leg, double reach) {
+    return pad.base().outline() instanceof FreePath f
+        && !(f.points().get(leg.number()).leg() instanceof OutlineShape.Leg.Cubic)
+        && leg.length() > ROOM * reach;
   }
 
   /** Names of the sides that can be told apart, in order. */
@@ -275,6 +287,13 @@ public final class PlanModel {
   /** What a length is called in the job's units. */
   public String length(double mm) {
     return PartEdit.shown(mm, units == Units.MM);
+  }
+
+  /** A length as it stands on the plan: to a tenth of a mm, or to the finest mark on paper. */
+  public String drawn(double mm) {
+    return units == Units.INCH
+        ? LengthText.inches(mm, LengthText.INCH_PARTS, Rounding.NEAREST)
+        : length(Math.round(mm * 10) / 10.0);
   }
 
   /** Which run a side is in, from 0; -1 where it is as the rest. Tells line styles apart. */

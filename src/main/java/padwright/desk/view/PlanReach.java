@@ -17,9 +17,6 @@ final class PlanReach {
   /** Chords may leave an arc by this where it is asked whether a place is inside, mm. */
   private static final double FLAT = 0.1;
 
-  /** A leg must be so many reaches long for its middle to have a handle apart from its ends. */
-  private static final double ROOM = 4;
-
   private final PlanModel plan;
   private final Vec2 at;
   private final double reach;
@@ -41,7 +38,7 @@ final class PlanReach {
       return best;
     }
     for (Leg l : plan.legs()) {
-      if (plan.drawn() && l.length() > ROOM * reach) {
+      if (plan.bends(l, reach)) {
         offer(l.middle().distance(at), new Hit.Middle(l.number()));
       }
     }

@@ -23,8 +23,8 @@ import padwright.material.CatalogueReader;
 
 /**
  * Draws the workbench's screens without a screen, for README, guide and for looking at: {@code
- * DeskPictures FOLDER JOB WIDTHxHEIGHT light|dark PART NAME [DRAWING]} ..., six or seven words a
- * picture, each picture ended by a semicolon.
+ * DeskPictures FOLDER JOB WIDTHxHEIGHT light|dark PART NAME [DRAWING [PANE [STEPS]]]} ..., each
+ * picture ended by a semicolon. STEPS is what is chosen on the plan, counted from the outline.
  */
 final class DeskPictures {
   private DeskPictures() {}
@@ -36,16 +36,20 @@ final class DeskPictures {
     Platform.startup(started::countDown);
     started.await();
     Platform.setImplicitExit(false);
-    int at = 1;
-    while (at < words.length) {
-      int end = at;
-      while (!words[end].equals(";")) {
-        end++;
+    try {
+      int at = 1;
+      while (at < words.length) {
+        int end = at;
+        while (!words[end].equals(";")) {
+          end++;
+        }
+        picture(folder, java.util.Arrays.copyOfRange(words, at, end));
+        at = end + 1;
       }
-      picture(folder, java.util.Arrays.copyOfRange(words, at, end));
-      at = end + 1;
+    } finally {
+      // A job that is refused must not leave the toolkit running behind it.
+      Platform.exit();
     }
-    Platform.exit();
   }
 
   private static void picture(Path folder, String[] w) throws Exception {
@@ -86,6 +90,9 @@ final class DeskPictures {
     }
     if (w.length > 6) {
       on(() -> window[0].go(Integer.parseInt(w[6])));
+    }
+    if (w.length > 7) {
+      on(() -> window[0].plan().choose(Integer.parseInt(w[7])));
     }
     work.submit(() -> {}).get(60, TimeUnit.SECONDS);
     Thread.sleep(400);
