@@ -102,7 +102,7 @@ final class CutOutRules {
   private void thin(Opening o, double rim) {
     findings.add(
         Finding.of(
-            "cutout-rim",
+            "cutout-open-rim",
             CAUTION,
             text("%s leaves %.1f of board to the base's edge.", capital(o.name()), rim),
             rim,
