@@ -3,6 +3,7 @@ package padwright.desk.screen;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Executor;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -77,6 +78,8 @@ final class DeskWindow extends BorderPane {
     look.onResize(times -> section.setTextSize(SectionPane.TEXT * times));
     look.onResize(times -> gauge.setTextSize(StapleGaugePane.TEXT * times));
     look.onResize(plan::setTextSize);
+    pieces.onStaple(this::staple);
+    gauge.onStep(pieces::showStaple);
     views = new ViewWriter(desk, pieces, dialogs, this::say);
     views.add("section", section);
     views.add("solid", solid);
@@ -233,6 +236,13 @@ final class DeskWindow extends BorderPane {
   private static void shown(TabPane tabs, int tab, Node content) {
     tabs.getSelectionModel().select(tab);
     content.requestFocus();
+  }
+
+  /** A staple that was clicked on a piece is cut through in the gauge. */
+  private void staple(int number) {
+    gauge.setPosition(OptionalInt.of(number - 1));
+    pieces.showStaple(number);
+    facts.getSelectionModel().select(2);
   }
 
   void copyFigures() {

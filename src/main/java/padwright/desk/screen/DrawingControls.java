@@ -67,15 +67,19 @@ final class DrawingControls {
 
   private void release(MouseEvent e) {
     if (!moved && e.getButton() == MouseButton.PRIMARY) {
-      pane.measuring()
-          .ifPresent(
-              m -> {
-                pane.cross(new Vec2(e.getX(), e.getY()));
-                m.set();
-                pane.say();
-              });
+      click(new Vec2(e.getX(), e.getY()));
     }
     e.consume();
+  }
+
+  private void click(Vec2 at) {
+    if (pane.isMeasuring()) {
+      pane.cross(at);
+      pane.measuring().orElseThrow().set();
+      pane.say();
+    } else {
+      pane.clicked(at);
+    }
   }
 
   private void move(MouseEvent e) {

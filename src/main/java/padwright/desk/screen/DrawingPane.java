@@ -1,6 +1,7 @@
 package padwright.desk.screen;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.AccessibleRole;
@@ -58,6 +59,7 @@ public final class DrawingPane extends Region {
   private boolean fitted = true;
   private Inks inks = Inks.LIGHT;
   private Units units = Units.MM;
+  private Consumer<Vec2> onClick = place -> {};
   private Highlight highlight = Highlight.NONE;
   private Measuring measuring;
 
@@ -156,6 +158,22 @@ public final class DrawingPane extends Region {
     return measuring != null;
   }
 
+  /** What a click on the drawing does while nothing is measured: told the place, mm. */
+  void onClick(Consumer<Vec2> action) {
+    onClick = action;
+  }
+
+  void clicked(Vec2 point) {
+    if (drawing != null) {
+      onClick.accept(view.toDrawing(point));
+    }
+  }
+
+  /** How near, in mm of the drawing, a click must be to hit something small. */
+  double reach() {
+    return REACH / view.scale();
+  }
+
   /** Begins to measure, or ends it. */
   public void toggleMeasuring() {
     if (measuring != null) {
@@ -200,10 +218,6 @@ public final class DrawingPane extends Region {
       look(view.revealing(Bounds.of(measuring.cross()), HIGHLIGHT_MARGIN));
     }
     paintOverlay();
-  }
-
-  private double reach() {
-    return REACH / view.scale();
   }
 
   private void notifyAccessibleText() {

@@ -20,6 +20,7 @@ final class KeyList {
           "On the plan: N, Shift+N choose the next, the one before; arrows move a point, bend a side",
           "   Shift+arrow ten steps; Insert or A adds a point, Delete removes it; Enter its fields",
           "   Escape puts a drag back, then chooses the whole outline, where arrows move the plan",
+          "In the staple gauge: Left and Right go from staple to staple, Home to the worst",
           "In the parts: + and - one more, one fewer of the part",
           "In the findings: Enter shows where it is",
           "",

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -15,6 +16,7 @@ import javafx.util.StringConverter;
 import padwright.desk.model.Bench;
 import padwright.desk.model.Desk;
 import padwright.desk.view.Highlight;
+import padwright.desk.view.StaplePlace;
 import padwright.export.Drawing;
 import padwright.export.NamedDrawing;
 import padwright.pattern.PatternPiece;
@@ -107,6 +109,26 @@ final class PiecesPane extends BorderPane {
 
   void highlight(Highlight at) {
     view.highlight(at);
+  }
+
+  /** Told the number of a staple that is clicked on a piece. */
+  void onStaple(IntConsumer action) {
+    view.onClick(
+        place ->
+            chosenName()
+                .flatMap(this::piece)
+                .map(p -> StaplePlace.at(p, place, view.reach()))
+                .ifPresent(number -> number.ifPresent(action)));
+  }
+
+  /** Rings a staple where the piece that is shown has it; 0 rings none. */
+  void showStaple(int number) {
+    view.highlight(
+        chosenName()
+            .flatMap(this::piece)
+            .flatMap(p -> StaplePlace.of(p, number))
+            .map(Highlight::at)
+            .orElse(Highlight.NONE));
   }
 
   private void chosen() {

@@ -2,9 +2,11 @@ package padwright.desk.screen;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntConsumer;
 import javafx.geometry.Insets;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
 import padwright.design.Units;
@@ -25,6 +27,8 @@ public final class StapleGaugePane extends Region {
   private final Desk desk;
   private final Canvas canvas = new Canvas();
   private OptionalInt position = OptionalInt.empty();
+  private String part = "";
+  private IntConsumer onStep = number -> {};
   private boolean dark;
   private double text = TEXT;
 
@@ -38,7 +42,41 @@ public final class StapleGaugePane extends Region {
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setFocusTraversable(true);
     focusedProperty().addListener((o, was, is) -> paint());
+    setAccessibleHelp("Left and Right go from staple to staple, Home to the worst");
+    setOnMousePressed(e -> requestFocus());
+    setOnKeyPressed(this::key);
     desk.onChange(this::paint);
+  }
+
+  /** Told the number of the staple that is gone to, counted from 1; 0 for the worst. */
+  void onStep(IntConsumer action) {
+    onStep = action;
+  }
+
+  private void key(KeyEvent e) {
+    switch (e.getCode()) {
+      case RIGHT, KP_RIGHT -> step(1);
+      case LEFT, KP_LEFT -> step(-1);
+      case HOME -> choose(0);
+      default -> {
+        return;
+      }
+    }
+    e.consume();
+  }
+
+  private void step(int by) {
+    int count = desk.bench().result().map(r -> r.staples().positions().size()).orElse(0);
+    if (count > 0) {
+      // From the worst, the first step goes to the first staple or to the last.
+      int at = position.orElse(by > 0 ? -1 : count);
+      choose(Math.floorMod(at + by, count) + 1);
+    }
+  }
+
+  private void choose(int number) {
+    setPosition(number == 0 ? OptionalInt.empty() : OptionalInt.of(number - 1));
+    onStep.accept(number);
   }
 
   public void setDark(boolean dark) {
@@ -72,6 +110,10 @@ public final class StapleGaugePane extends Region {
     FormBrush brush = new FormBrush(canvas.getGraphicsContext2D(), colours, text);
     brush.clear(getWidth(), getHeight());
     Bench bench = desk.bench();
+    if (!part.equals(desk.pad().id())) {
+      part = desk.pad().id();
+      position = OptionalInt.empty();
+    }
     if (bench.result().isEmpty()) {
       String none = "The staple is shown once the part is worked out";
       brush.words(

@@ -259,6 +259,36 @@ class DeskMenusTest {
     assertThat(open.desk.pad().foam().get(0).thickness()).isEqualTo(33);
   }
 
+  /** The staple that is clicked on the base, or gone to by keys, is the one that is cut through. */
+  @Test
+  void theGaugeIsLaidAtTheStapleThatIsChosen(FxRobot robot) throws Exception {
+    open.worked();
+    Node gauge = robot.from(open.window).lookup((Node n) -> n instanceof StapleGaugePane).query();
+    assertThat(gauge.getAccessibleText()).contains("worst staple");
+    open.menu(robot, "View", "Go to the staple gauge");
+    robot.push(KeyCode.RIGHT).push(KeyCode.RIGHT);
+    assertThat(gauge.getAccessibleText()).contains("staple no. 2").doesNotContain("worst");
+    robot.push(KeyCode.LEFT).push(KeyCode.LEFT);
+    int count = open.desk.bench().result().orElseThrow().staples().positions().size();
+    assertThat(gauge.getAccessibleText()).contains("staple no. " + count);
+    robot.push(KeyCode.HOME);
+    assertThat(gauge.getAccessibleText()).contains("worst staple");
+    robot.interact(() -> open.window.pieces().choose("base"));
+    var base = open.window.pieces().piece("base").orElseThrow();
+    var mark = base.staples().get(6);
+    var view = open.window.pieces().view();
+    robot.interact(
+        () ->
+            view.clicked(
+                view.viewport().toScreen(padwright.desk.view.PiecePlace.drawn(base, mark.at()))));
+    assertThat(gauge.getAccessibleText()).contains("staple no. " + mark.number() + ":");
+    assertThat(shown(robot)).isEqualTo("Staple gauge");
+    // Another part is shown at its worst again.
+    robot.interact(() -> open.desk.look(1));
+    open.worked();
+    assertThat(gauge.getAccessibleText()).contains("worst staple");
+  }
+
   /** The demo has two rests. */
   @Test
   void aPartIsWantedMoreOrFewerTimesByAKeyInTheList(FxRobot robot) throws Exception {
