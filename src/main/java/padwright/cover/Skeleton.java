@@ -1,12 +1,15 @@
 package padwright.cover;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
+import padwright.shape.EdgeEnds;
 import padwright.shape.TautPath;
 
 /**
@@ -27,6 +30,7 @@ public final class Skeleton {
   private final List<Segment> segments;
   private final TautPath[] paths;
   private final CornerFrame[] frames;
+  private final Map<Element, Overrun> overruns;
 
   /**
    * @param sections the covering's way over the edge of each side, by its name
@@ -39,7 +43,15 @@ public final class Skeleton {
    * @param ways the covering's way over the edge of each element
    */
   Skeleton(List<Element> elements, List<TautPath> ways) {
+    this(elements, ways, Map.of());
+  }
+
+  /**
+   * @param overruns of the straight sides that run on over a pleated rounding
+   */
+  Skeleton(List<Element> elements, List<TautPath> ways, Map<Element, Overrun> overruns) {
     this.elements = List.copyOf(elements);
+    this.overruns = Map.copyOf(overruns);
     this.segments = elements.stream().map(Element::segment).toList();
     paths = ways.toArray(TautPath[]::new);
     frames = new CornerFrame[elements.size()];
@@ -244,6 +256,40 @@ public final class Skeleton {
     public Segment segment() {
       return new Segment(flat(fromAngle, 0), flat(toAngle, 0), Math.tan(turn() / 4));
     }
+  }
+
+  /**
+   * How far a straight side runs on over the pleated roundings beside it, as half a facet of each.
+   *
+   * @param before mm from its start that belong to the rounding before it
+   * @param nameBefore of that rounding
+   * @param after mm up to its end that belong to the rounding after it
+   * @param nameAfter of that rounding
+   */
+  record Overrun(double before, String nameBefore, double after, String nameAfter) {
+    static final Overrun NONE = new Overrun(0, "", 0, "");
+  }
+
+  /** A part of a straight side whose covering ends on the back as that of a side's name does. */
+  record Stretch(String name, double from, double to) {}
+
+  /** The parts of a straight side that are turned under, each as its own run of the outline is. */
+  List<Stretch> stretches(int i, EdgeEnds ends) {
+    Element e = elements.get(i);
+    double length = e.segment().length();
+    Overrun over = overruns.getOrDefault(e, Overrun.NONE);
+    double from = ends.alike(e.name(), over.nameBefore()) ? 0 : over.before();
+    double to = length - (ends.alike(e.name(), over.nameAfter()) ? 0 : over.after());
+    List<Stretch> stretches = new ArrayList<>();
+    stretches.add(new Stretch(e.name(), from, to));
+    if (from > 0) {
+      stretches.add(new Stretch(over.nameBefore(), 0, from));
+    }
+    if (to < length) {
+      stretches.add(new Stretch(over.nameAfter(), to, length));
+    }
+    stretches.removeIf(s -> !ends.of(s.name()).turned());
+    return stretches;
   }
 
   Element next(int i) {

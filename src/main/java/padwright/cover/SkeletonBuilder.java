@@ -28,6 +28,7 @@ final class SkeletonBuilder {
   private final List<CornerChoice> choices;
   private final double frontAngle;
   private final EdgeSections sections;
+  private final Map<Element, Skeleton.Overrun> overruns = new IdentityHashMap<>();
 
   SkeletonBuilder(
       Path outline,
@@ -78,13 +79,28 @@ final class SkeletonBuilder {
       Passage passage = sections.passages().get(names.get(i));
       if (passage == null) {
         elements.add(side);
+        if (joinsPleats(before, i) || toPleats) {
+          overruns.put(side, overrun(from, s, to, before, after));
+        }
       } else {
         passage(elements, ways, passage, side, s);
       }
     }
     return new Skeleton(
         elements,
-        elements.stream().map(e -> ways.getOrDefault(e, sections.path(e.name()))).toList());
+        elements.stream().map(e -> ways.getOrDefault(e, sections.path(e.name()))).toList(),
+        overruns);
+  }
+
+  private Skeleton.Overrun overrun(Vec2 from, Segment own, Vec2 to, int before, int after) {
+    double start = from.distance(own.start());
+    double end = to.distance(own.end());
+    int n = outline.segments().size();
+    return new Skeleton.Overrun(
+        start,
+        start > 0 ? names.get((sites.get(before).first() + sites.get(before).arcs() - 1) % n) : "",
+        end,
+        end > 0 ? names.get(sites.get(after).first()) : "");
   }
 
   /**

@@ -201,13 +201,16 @@ final class StripCover {
   /**
    * The shortest covering on the back of a side: the nearest that the cut line comes to where the
    * back begins, between the mitres of the back.
+   *
+   * @param begin mm from the side's start where the stretch asked for begins, 0 for all of it
+   * @param finish mm from its start where that ends, its length for all of it
    */
-  double turnUnder(int index, Side side) {
+  double turnUnder(int index, Side side, double begin, double finish) {
     Vec2 along = side.along();
     Vec2 out = along.right();
     // The seam of a hollow corner is no end of the turn-under: the gusset goes on from there.
-    double before = Math.max(0, mitreBefore(index));
-    double after = Math.max(0, mitreAfter(index));
+    double before = begin > 0 ? 0 : Math.max(0, mitreBefore(index));
+    double after = finish < side.length() ? 0 : Math.max(0, mitreAfter(index));
     TautPath path = skeleton.path(index);
     double back = path.backStart();
     double x0 = path.out(back);
@@ -237,11 +240,10 @@ final class StripCover {
         continue;
       }
       keep(span, back - WrapProof.SLACK - sa, back - WrapProof.SLACK - sb);
-      keep(span, mitred(ta, sa, before, back, x0), mitred(tb, sb, before, back, x0));
       keep(
-          span,
-          mitred(side.length() - ta, sa, after, back, x0),
-          mitred(side.length() - tb, sb, after, back, x0));
+          span, mitred(ta - begin, sa, before, back, x0), mitred(tb - begin, sb, before, back, x0));
+      keep(
+          span, mitred(finish - ta, sa, after, back, x0), mitred(finish - tb, sb, after, back, x0));
       if (span[1] - span[0] > 1e-9) {
         double s = Math.min(sa + (sb - sa) * span[0], sa + (sb - sa) * span[1]);
         shortest = Math.min(shortest, s - back - x0);
@@ -250,9 +252,12 @@ final class StripCover {
     return shortest;
   }
 
-  /** Negative inside: how far a point lies beyond the mitre line of the back. */
+  /**
+   * Negative inside: how far a point lies beyond the mitre line of the back. What lies on that line
+   * is no part of the side: where a run of another turn-under begins, the cut line steps along it.
+   */
   private static double mitred(double t, double s, double mitre, double back, double x0) {
-    return (s - back - x0) * mitre - t - 1e-9;
+    return (s - back - x0) * mitre - t + ROUNDING;
   }
 
   /** Narrows a span of an edge to where a function linear along it is not over zero. */

@@ -221,11 +221,10 @@ public final class WrapProof {
   }
 
   private void strip(int index, Side side) {
-    boolean turned = ends.of(side.name()).turned();
     bare += strips.bare(index, side, needed(index));
-    if (turned) {
-      reaches(side.name(), strips.turnUnder(index, side));
-    }
+    skeleton
+        .stretches(index, ends)
+        .forEach(s -> reaches(s.name(), strips.turnUnder(index, side, s.from(), s.to())));
   }
 
   /** Notes the least covering on the back of a side. */

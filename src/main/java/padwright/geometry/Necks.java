@@ -4,8 +4,10 @@ import java.util.List;
 
 /**
  * The narrowest place of a closed outline: the shortest way straight in from one of its sides to
- * another that faces it. Looked for from points along every side, so that it may be missed by as
- * much as half their distance makes on a side that lies aslant.
+ * another that faces it. Looked for from points along every side and its ends, so that it may be
+ * missed by as much as half their distance makes on a side that lies aslant.
+ *
+ * <p>Sides that meet in a corner are no narrow place: what is turned in over both is folded there.
  */
 public final class Necks {
   /** Points stand about this far apart along a side, mm. */
@@ -14,47 +16,77 @@ public final class Necks {
   /** At most so many on one side. */
   private static final int MOST = 24;
 
-  /** Sides face each other when the angle between them is under 60 degrees. */
-  private static final double FACING = -0.5;
+  /** Sides face each other when the angle between them is under 30 degrees; own choice. */
+  private static final double FACING = -Math.cos(Math.PI / 6);
+
+  /** The first and last points of a side stand this far from its ends, as a part of it. */
+  private static final double END = 1e-6;
+
+  /** A side is not met where the way in starts, mm. */
+  private static final double START = 1e-6;
 
   private Necks() {}
 
-  /** Its width, mm; infinite where no two sides face each other. */
-  public static double narrowest(Path outline) {
+  /**
+   * Its width, mm; infinite where no two sides face each other.
+   *
+   * @param outline closed, simple, anticlockwise
+   * @param arcs whether curves count; if not, only straight sides face each other
+   */
+  public static double narrowest(Path outline, boolean arcs) {
     List<Segment> segments = outline.segments();
-    int n = segments.size();
     Bounds all = outline.bounds();
     double reach = all.width() + all.height();
     double least = Double.POSITIVE_INFINITY;
     Boxes boxes = Boxes.of(segments);
-    for (int i = 0; i < n; i++) {
+    for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
-      int points = (int) Math.max(1, Math.min(MOST, Math.round(s.length() / STEP)));
-      for (int k = 0; k < points; k++) {
-        double at = (k + 0.5) / points;
+      if (s.isArc() && !arcs) {
+        continue;
+      }
+      int steps = (int) Math.max(2, Math.min(MOST, Math.round(s.length() / STEP)));
+      for (int k = 0; k <= steps; k++) {
+        double at = Math.min(1 - END, Math.max(END, (double) k / steps));
         Vec2 p = s.pointAt(at);
-        Vec2 in = s.directionAt(at).left();
-        Segment ray = Segment.line(p, p.along(in, Math.min(reach, least)));
-        for (int j : boxes.meeting(ray.bounds())) {
-          if (j != i) {
-            least = Math.min(least, width(p, in, ray, segments.get(j), least));
-          }
-        }
+        Segment ray =
+            Segment.line(p, p.along(s.directionAt(at).left(), Math.min(reach, 2 * least)));
+        least = Math.min(least, width(segments, boxes, i, ray, arcs));
       }
     }
     return least;
   }
 
-  /** How far along a ray it meets a side that faces it, if it is less than the least so far. */
-  private static double width(Vec2 p, Vec2 in, Segment ray, Segment other, double least) {
-    double width = least;
-    for (Vec2 q : Intersections.between(ray, other)) {
-      double away = q.distance(p);
-      if (away > 1e-6 && away < width && facing(other, q, in) < FACING) {
-        width = away;
+  /** How far along a way in the first side is that it meets, if that faces its start. */
+  private static double width(
+      List<Segment> segments, Boxes boxes, int from, Segment ray, boolean arcs) {
+    Vec2 p = ray.start();
+    double width = Double.POSITIVE_INFINITY;
+    Vec2 at = p;
+    int met = -1;
+    for (int j : boxes.meeting(ray.bounds())) {
+      Segment other = segments.get(j);
+      if (j == from && !other.isArc()) {
+        continue;
+      }
+      for (Vec2 q : Intersections.between(ray, other)) {
+        double away = q.distance(p);
+        if (away > START && away < width) {
+          width = away;
+          at = q;
+          met = j;
+        }
       }
     }
-    return width;
+    if (met < 0 || corner(segments.size(), from, met) || (segments.get(met).isArc() && !arcs)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Vec2 in = ray.directionAt(0);
+    return facing(segments.get(met), at, in) < FACING ? width : Double.POSITIVE_INFINITY;
+  }
+
+  private static boolean corner(int n, int i, int j) {
+    int apart = Math.floorMod(j - i, n);
+    return apart == 1 || apart == n - 1;
   }
 
   /** The cosine between the way in and the inward normal of what it meets. */

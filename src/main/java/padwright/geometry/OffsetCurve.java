@@ -24,9 +24,6 @@ public final class OffsetCurve {
   /** A corner that turns less, as the sine of its turn, is none: neighbours are all but in line. */
   private static final double BLUNT = 1e-6;
 
-  /** A corner sharper than this, in mitre lengths for a mm moved, is cut off square. */
-  private static final double LONGEST_MITRE = 12;
-
   private final Path outline;
   private final List<Segment> segments;
   private final double[] starts;
@@ -34,6 +31,7 @@ public final class OffsetCurve {
   private final double sign;
   private final Segment[] moved;
   private final Segment[] bridges;
+  private final OffsetMitres mitres = new OffsetMitres();
   private boolean bridging;
 
   private OffsetCurve(Path outline, double[] starts, double[] ends) {
@@ -183,7 +181,7 @@ public final class OffsetCurve {
     Vec2 db = b.directionAt(0);
     double turn = Math.atan2(da.cross(db), da.dot(db));
     if (turn * sign > 0 && opens(da, db, from, to)) {
-      mitre(chain, from, da, to, db, turn);
+      mitres.join(chain, a.end(), from, da, to, db, turn);
     } else {
       // The moved sides cross before they get here: round by the corner itself, which is too near.
       chain.add(Segment.line(from, a.end()));
@@ -205,19 +203,6 @@ public final class OffsetCurve {
     return gap.cross(db) / cross >= 0 && da.cross(gap) / cross >= 0;
   }
 
-  private static void mitre(
-      List<Segment> chain, Vec2 from, Vec2 da, Vec2 to, Vec2 db, double turn) {
-    Vec2 gap = to.minus(from);
-    double along = gap.cross(db) / da.cross(db);
-    double back = da.cross(gap) / da.cross(db);
-    double longest = LONGEST_MITRE * gap.length() / (2 * Math.abs(Math.sin(turn / 2)));
-    Vec2 first = from.along(da, Math.min(along, longest));
-    Vec2 second = to.along(db, -Math.min(back, longest));
-    chain.add(Segment.line(from, first));
-    chain.add(Segment.line(first, second));
-    chain.add(Segment.line(second, to));
-  }
-
   /** The pieces between crossings that are as far out as they were moved. */
   private List<Segment> kept(List<Segment> raw, List<List<Vec2>> cuts) {
     List<Segment> kept = new ArrayList<>();
@@ -225,7 +210,8 @@ public final class OffsetCurve {
     for (int i = 0; i < raw.size(); i++) {
       for (Segment piece : pieces(raw.get(i), cuts.get(i))) {
         int corner = bridged(raw.get(i));
-        if (near.clear(piece.pointAt(0.5), corner)) {
+        Vec2 middle = piece.pointAt(0.5);
+        if (near.clear(middle, corner) && !mitres.takeIn(middle)) {
           kept.add(piece);
         }
       }

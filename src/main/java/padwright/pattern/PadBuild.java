@@ -12,7 +12,7 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
-import padwright.geometry.Necks;
+import padwright.geometry.MeetingDepth;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.material.Catalogue;
@@ -82,7 +82,7 @@ final class PadBuild {
     double width = Math.min(first.length(), first.width());
     askedTurnUnder =
         defaults.turnUnder(pad.cover().turnUnder(), width, made.covering, made.coverThickness);
-    double turnUnder = Math.min(askedTurnUnder, meetingPoint(first));
+    double turnUnder = MeetingDepth.upTo(first.outline(), askedTurnUnder);
     double grip = defaults.grip(pad.cover().grip(), width, made.covering, made.coverThickness);
     shape = shape(steps(layers), turnUnder);
     double stop =
@@ -136,22 +136,6 @@ final class PadBuild {
   /** A turn-under to find the corners' thickness with, before the base's width is known. */
   private double gaugeTurnUnder() {
     return pad.cover().turnUnder().orElse(20);
-  }
-
-  /** How far in two turn-unders meet: half the least width of the base. */
-  private static double meetingPoint(PadShape shape) {
-    double least = Math.min(shape.length(), shape.width());
-    if (!Offset.convex(shape.outline())) {
-      return Math.min(least, Necks.narrowest(shape.outline())) / 2;
-    }
-    for (padwright.geometry.Segment s : shape.outline().segments()) {
-      if (!s.isArc()) {
-        // A side of a trapezoid is shorter than its bounding box says.
-        least = Math.min(least, Math.max(s.length(), 1e-6));
-      }
-    }
-    boolean plain = shape.outline().segments().stream().allMatch(s -> !s.isArc());
-    return (plain ? least : Math.min(shape.length(), shape.width())) / 2;
   }
 
   private double clearance(int[] layers) {

@@ -76,6 +76,11 @@ public record EdgeEnds(EdgeEnd usual, Map<String, EdgeEnd> special) {
     return special.isEmpty() ? usual : special.getOrDefault(side, usual);
   }
 
+  /** Whether the covering ends along two sides in one way; a side without a name is like any. */
+  public boolean alike(String side, String other) {
+    return other.isEmpty() || special.isEmpty() || of(side).equals(of(other));
+  }
+
   /** Whether staples go along a side. */
   public Predicate<String> stapled() {
     return side -> of(side).turned();

@@ -166,6 +166,62 @@ class OffsetCurveTest {
     assertThat(compared).isGreaterThan(100);
   }
 
+  /** Every loop counts where an outline comes apart, also the small ones. */
+  @Test
+  void everyLoopOfAnOutlineThatComesApartAgreesWithJts() {
+    Random random = new Random(20261126);
+    int apart = 0;
+    for (int k = 0; k < 600; k++) {
+      Path outline = beads(random, k % 2 == 0);
+      if (Crossings.first(outline).isPresent() || sharpest(outline) > (k % 2 == 0 ? 1.3 : 2.6)) {
+        continue;
+      }
+      double distance = -5 - 45 * random.nextDouble();
+      double[] each = new double[outline.segments().size()];
+      java.util.Arrays.fill(each, distance);
+      List<Path> loops = OffsetCurve.loops(outline, each);
+      Geometry all = JTS.createPolygon();
+      double length = 0;
+      for (Path loop : loops) {
+        all = all.union(polygon(loop.flattened(0.002)));
+        length += loop.length();
+      }
+      BufferParameters p =
+          new BufferParameters(64, BufferParameters.CAP_ROUND, BufferParameters.JOIN_MITRE, 1000);
+      p.setSimplifyFactor(0);
+      Geometry expected = BufferOp.bufferOp(polygon(outline.flattened(FINE)), distance, p);
+
+      String what = "outline " + k + " moved by " + distance;
+      assertThat(all.symDifference(expected).getArea())
+          .as(what + ", mm2")
+          .isLessThan(0.01 * length + 0.01);
+      apart += loops.size() > 1 ? 1 : 0;
+    }
+    assertThat(apart).isGreaterThan(100);
+  }
+
+  /** Wide places and narrow ones in turn, in a row. */
+  private static Path beads(Random random, boolean bent) {
+    int n = 4 + random.nextInt(8);
+    List<Vec2> points = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      points.add(new Vec2(60.0 * i, -width(random, i)));
+    }
+    for (int i = n - 1; i >= 0; i--) {
+      points.add(new Vec2(60.0 * i + 20 * random.nextDouble(), width(random, i)));
+    }
+    List<Segment> list = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      double bulge = bent ? -0.3 + 0.6 * random.nextDouble() : 0;
+      list.add(new Segment(points.get(i), points.get((i + 1) % points.size()), bulge));
+    }
+    return new Path(list, true);
+  }
+
+  private static double width(Random random, int i) {
+    return i % 2 == 0 ? 50 + 70 * random.nextDouble() : 8 + 20 * random.nextDouble();
+  }
+
   /** The sharpest corner, radians turned; a mitre there runs out far. */
   private static double sharpest(Path outline) {
     double most = 0;

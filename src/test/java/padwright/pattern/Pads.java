@@ -1,5 +1,6 @@
 package padwright.pattern;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,7 @@ import padwright.design.WrappedPad.SizeMeaning;
 import padwright.design.WrappedPad.Staples;
 import padwright.design.WrappedPad.Treatment;
 import padwright.design.WrappedPad.WaddingLayer;
+import padwright.geometry.Vec2;
 import padwright.material.Catalogue;
 import padwright.material.CatalogueReader;
 
@@ -64,6 +66,20 @@ public final class Pads {
         radius.length == 4
             ? List.of(radius[0], radius[1], radius[2], radius[3])
             : List.of(r, r, r, r));
+  }
+
+  /** A free outline: each point as x, y and, where its side is an arc, the bulge. */
+  public static OutlineShape free(double[]... points) {
+    return new OutlineShape.FreePath(
+        Arrays.stream(points)
+            .map(
+                p ->
+                    new OutlineShape.Point(
+                        new Vec2(p[0], p[1]),
+                        p.length == 2
+                            ? new OutlineShape.Leg.Straight()
+                            : new OutlineShape.Leg.Arc(p[2])))
+            .toList());
   }
 
   public static FoamLayer layer(double thickness, double overhang) {
