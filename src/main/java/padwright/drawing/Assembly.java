@@ -61,7 +61,7 @@ final class Assembly {
           dropped
               + (dropped == 1 ? " side" : " sides")
               + " shorter than "
-              + LengthText.mm(DrawingLimits.SHORTEST, 2, Rounding.NEAREST)
+              + LengthText.mm(DrawingLimits.SHORTEST, 1, Rounding.NEAREST)
               + " left out");
     }
     Bounds size = outline.box();

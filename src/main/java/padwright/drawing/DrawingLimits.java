@@ -44,8 +44,11 @@ public final class DrawingLimits {
   /** Ends nearer than this, mm, are joined: draughtsmen's slips, far below a saw's width. */
   public static final double JOIN = 0.1;
 
-  /** Sides shorter than this, mm, are left out: a tenth of what a knife can follow. */
-  static final double SHORTEST = 0.01;
+  /** Straight sides shorter than this, mm, are left out, as a job file has them: slips. */
+  static final double SHORTEST = 0.1;
+
+  /** The same of a bowed side's chord. */
+  static final double SHORTEST_CURVED = 0.01;
 
   /** Digits of a mm kept in an outline: a thousandth. */
   static final int DIGITS = 3;

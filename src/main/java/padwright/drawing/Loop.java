@@ -104,7 +104,8 @@ record Loop(
       if (p.leg() instanceof Leg.Cubic c) {
         Vec2 first = c.first().plus(by);
         Vec2 second = c.second().plus(by);
-        if (at.distance(to) < 2 * DrawingLimits.SHORTEST && at.distance(first) > at.distance(to)) {
+        if (at.distance(to) < 2 * DrawingLimits.SHORTEST_CURVED
+            && at.distance(first) > at.distance(to)) {
           halved(points, at, first, second, to);
           continue;
         }
@@ -149,16 +150,22 @@ record Loop(
     List<Point> kept = new ArrayList<>();
     for (Point p : points) {
       int last = kept.size() - 1;
-      if (last >= 0 && kept.get(last).at().distance(p.at()) < DrawingLimits.SHORTEST) {
+      if (last >= 0 && tooShort(kept.get(last), p.at())) {
         kept.set(last, new Point(kept.get(last).at(), p.leg()));
       } else {
         kept.add(p);
       }
     }
-    while (kept.size() > 1
-        && kept.get(kept.size() - 1).at().distance(kept.get(0).at()) < DrawingLimits.SHORTEST) {
+    while (kept.size() > 1 && tooShort(kept.get(kept.size() - 1), kept.get(0).at())) {
       kept.remove(kept.size() - 1);
     }
     return kept;
+  }
+
+  private static boolean tooShort(Point from, Vec2 to) {
+    return from.at().distance(to)
+        < (from.leg() instanceof Leg.Straight
+            ? DrawingLimits.SHORTEST
+            : DrawingLimits.SHORTEST_CURVED);
   }
 }

@@ -24,7 +24,8 @@ public final class Offset {
   private Offset() {}
 
   /**
-   * The path moved outwards (inwards where negative).
+   * The path moved outwards (inwards where negative); the largest of the outlines where it comes
+   * apart. Whoever must not lose the others asks {@link #all} or {@link MovedIn}.
    *
    * @return empty where nothing is left of it
    */
@@ -47,9 +48,17 @@ public final class Offset {
    * comes to lie aslant. An arc moves as far at its end as at its start.
    */
   public static Optional<Path> by(Path outline, double[] starts, double[] ends) {
-    if (!convex(outline)) {
-      return OffsetCurve.loops(outline, starts, ends).stream().findFirst();
-    }
+    return all(outline, starts, ends).stream().findFirst();
+  }
+
+  /** Every outline that is left, the largest first; none where nothing is. */
+  public static List<Path> all(Path outline, double[] starts, double[] ends) {
+    return convex(outline)
+        ? convexMoved(outline, starts, ends).stream().toList()
+        : OffsetCurve.loops(outline, starts, ends);
+  }
+
+  private static Optional<Path> convexMoved(Path outline, double[] starts, double[] ends) {
     List<Moved> moved = new ArrayList<>();
     List<Segment> segments = outline.segments();
     for (int i = 0; i < segments.size(); i++) {

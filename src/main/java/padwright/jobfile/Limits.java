@@ -33,8 +33,13 @@ final class Limits {
   /** Arcs and lines that the curves of one outline may come to. */
   static final int MOST_PIECES = 20_000;
 
-  /** Points of an outline nearer than this are one: a tenth of what a knife can follow. */
-  static final double NEAREST_POINTS = 0.01;
+  /**
+   * A straight side shorter than this is a slip: too short to saw on purpose, yet a corner to fold.
+   */
+  static final double NEAREST_POINTS = 0.1;
+
+  /** The same of a bowed side, whose chord says less: a whole circle's may be this short. */
+  static final double NEAREST_CURVED = 0.01;
 
   /** Flatter than this, an arc over 10 m leaves its chord by less than 0.05 mm. */
   static final double LEAST_BULGE = 1e-5;

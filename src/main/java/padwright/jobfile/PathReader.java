@@ -78,24 +78,31 @@ final class PathReader {
     int n = points.size();
     for (int k = 0; k < n; k++) {
       int next = (k + 1) % n;
-      if (points.get(k).at().distance(points.get(next).at()) >= Limits.NEAREST_POINTS) {
+      double apart = points.get(k).at().distance(points.get(next).at());
+      double least =
+          points.get(k).leg() instanceof Leg.Straight
+              ? Limits.NEAREST_POINTS
+              : Limits.NEAREST_CURVED;
+      if (apart >= least) {
         continue;
       }
       if (next == 0) {
         throw items
             .get(k)
             .refuse(
-                "the last point is the first one again",
+                "the last point is the first one again" + slip(apart),
                 "Leave it out: the outline closes by itself");
       }
       throw items
           .get(next)
           .refuse(
-              "point " + (next + 1) + " lies on point " + next,
-              "Leave one of them out, or move them at least "
-                  + lengths.shown(Limits.NEAREST_POINTS)
-                  + " apart");
+              "point " + (next + 1) + " lies on point " + next + slip(apart),
+              "Leave one of them out, or move them at least " + lengths.shown(least) + " apart");
     }
+  }
+
+  private String slip(double apart) {
+    return apart < Limits.NEAREST_CURVED ? "" : ", all but " + lengths.shown(apart);
   }
 
   private void checkLaidOut(Node node, List<Node> items, FreePath path) {

@@ -2,7 +2,6 @@ package padwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
@@ -41,17 +40,16 @@ final class BackLines {
   }
 
   private List<Path> lines(double[] in) {
-    Optional<Path> line = Offset.by(shape.outline(), in);
-    if (line.isEmpty()) {
-      return List.of();
-    }
+    List<Path> lines = Offset.all(shape.outline(), in, in);
     if (shape.ends().special().isEmpty()) {
-      return List.of(line.get());
+      return lines;
     }
     List<Path> open = new ArrayList<>();
-    for (Segment s : line.get().segments()) {
-      if (end(nearest(s)).turned()) {
-        open.add(new Path(List.of(s), false));
+    for (Path line : lines) {
+      for (Segment s : line.segments()) {
+        if (end(nearest(s)).turned()) {
+          open.add(new Path(List.of(s), false));
+        }
       }
     }
     return open;

@@ -7,6 +7,7 @@ import static padwright.design.Finding.Level.STOP;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import padwright.cover.CloseCorners;
 import padwright.cover.CornerPlan;
 import padwright.cover.CornerRefusal;
 import padwright.cover.CoverPlan;
@@ -17,8 +18,9 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Bounds;
-import padwright.geometry.Offset;
+import padwright.geometry.MeetingDepth;
 import padwright.measure.Sentence;
+import padwright.shape.EdgeEnds;
 import padwright.shape.PadShape;
 
 /** What a part's shape and cover give cause to say. */
@@ -28,6 +30,9 @@ final class FindingRules {
 
   /** A hidden flap strained more than this is worth a word; own choice. */
   private static final double FLAP_STRAIN = 0.1;
+
+  /** What the proof's lengths may be out by, mm. */
+  private static final double ROUNDING = 0.05;
 
   private final List<Finding> findings = new ArrayList<>();
   private final PadSpec spec;
@@ -77,18 +82,18 @@ final class FindingRules {
   /** An edge shaped so deep that it meets its opposite leaves no flat top to pull from. */
   void edge(PadShape shape) {
     double in = -shape.sections().startX();
-    double half = Math.min(shape.length(), shape.width()) / 2;
-    if (in > 0 && Offset.by(shape.outline(), -in).isEmpty()) {
+    double most = in > 0 ? MeetingDepth.upTo(shape.outline(), in) : in;
+    if (in > most + ROUNDING) {
       findings.add(
           Finding.of(
               "edge-meets",
               STOP,
               text(
                   "The edge is shaped %.1f in from the base's edge and meets its opposite: the base is"
-                      + " at most %.1f to its middle.",
-                  in, half),
+                      + " at most %.1f to its middle where it is narrowest.",
+                  in, most),
               in,
-              half,
+              most,
               "mm",
               "geometry of the section",
               "Round or bevel the edge less, or step the foam back less"));
@@ -110,8 +115,19 @@ final class FindingRules {
     }
   }
 
-  void wrap(WrapReport wrap) {
-    if (wrap.bareArea() > 0) {
+  void wrap(WrapReport wrap, CoverPlan cover, EdgeEnds ends) {
+    boolean fails =
+        cover.overlaps()
+            || wrap.bareArea() > 0
+            || wrap.worstShort() > WrapProof.SHORTFALL + ROUNDING;
+    List<CloseCorners.Pair> close = fails ? CloseCorners.of(cover, ends) : List.of();
+    findings.addAll(HollowRules.close(close));
+    // Where corners are too close that is why, and a larger cover would be no remedy.
+    boolean explained = !close.isEmpty();
+    if (cover.overlaps() && !explained) {
+      findings.add(HollowRules.overlaps());
+    }
+    if (wrap.bareArea() > 0 && !explained) {
       findings.add(
           Finding.of(
               "wrap-bare",
@@ -125,7 +141,7 @@ final class FindingRules {
               "wrap proof",
               "Stop the relief cuts further from the fold, or cut the cover larger"));
     }
-    if (wrap.leastHiding() < WrapProof.HIDING - 0.05) {
+    if (wrap.leastHiding() < WrapProof.HIDING - ROUNDING) {
       findings.add(
           Finding.of(
               "wrap-raw-edge",
@@ -139,7 +155,7 @@ final class FindingRules {
               OWN,
               text("Let relief cuts stop at least %.0f from the fold", WrapProof.HIDING)));
     }
-    if (wrap.worstShort() > WrapProof.SHORTFALL + 0.05) {
+    if (wrap.worstShort() > WrapProof.SHORTFALL + ROUNDING && !explained) {
       findings.add(
           Finding.of(
               "wrap-turn-under",
@@ -242,27 +258,6 @@ final class FindingRules {
               "mm",
               spec.covering().origin().source(),
               "Turn the warp the other way if the covering allows it, or join two widths"));
-    }
-  }
-
-  void foam() {
-    for (int i = 0; i < spec.foam().size(); i++) {
-      PadSpec.FoamSpec f = spec.foam().get(i);
-      FoamSheets sheets = new FoamSheets(f.foam().sheets(), f.thickness());
-      if (!sheets.sold()) {
-        findings.add(
-            Finding.of(
-                "foam-sheet",
-                NOTE,
-                text(
-                    "Foam layer %d is %.1f thick; the nearest sheets of %s are %s.",
-                    i + 1, f.thickness(), f.foam().name(), sheets.near()),
-                f.thickness(),
-                sheets.nearest(),
-                "mm",
-                f.foam().origin().source(),
-                sheets.remedy()));
-      }
     }
   }
 

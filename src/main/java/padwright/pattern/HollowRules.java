@@ -6,6 +6,7 @@ import static padwright.design.Finding.Level.STOP;
 
 import java.util.ArrayList;
 import java.util.List;
+import padwright.cover.CloseCorners;
 import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
 import padwright.cover.Gusset;
@@ -28,17 +29,6 @@ final class HollowRules {
 
   List<Finding> of(CoverPlan cover) {
     List<Finding> findings = new ArrayList<>();
-    if (cover.overlaps()) {
-      findings.add(
-          Finding.plain(
-              "cover-overlaps",
-              STOP,
-              "The cut line would cross itself: a hollow is too narrow for the walls and turn-unders"
-                  + " of both its sides, or the cuts of two tight corners meet.",
-              "the blank's own outline",
-              "Widen the hollow, take less foam or turn-under, or cover the part in two pieces with"
-                  + " a seam"));
-    }
     for (CornerPlan c : cover.corners()) {
       if (c.treatment() == Treatment.GUSSET) {
         findings.add(
@@ -62,6 +52,43 @@ final class HollowRules {
       }
     }
     return findings;
+  }
+
+  static Finding overlaps() {
+    return Finding.plain(
+        "cover-overlaps",
+        STOP,
+        "The cut line would cross itself: a hollow is too narrow for the walls and turn-unders"
+            + " of both its sides, or the cuts of two tight corners meet.",
+        "the blank's own outline",
+        "Widen the hollow, take less foam or turn-under, or cover the part in two pieces with"
+            + " a seam");
+  }
+
+  /** Corners nearer than what the covering does at both of them takes. */
+  static List<Finding> close(List<CloseCorners.Pair> pairs) {
+    return pairs.stream()
+        .map(
+            p ->
+                Finding.of(
+                    "corners-close",
+                    STOP,
+                    FindingRules.text(
+                        "%s and %s are %.0f apart, and what the covering of both takes of %s, down"
+                            + " the wall and under the back, is %.0f: there is no strip left"
+                            + " between them to staple.",
+                        FindingRules.capital(p.first()),
+                        p.second(),
+                        p.apart(),
+                        p.side(),
+                        p.needed()),
+                    p.apart(),
+                    p.needed(),
+                    "mm",
+                    "the wall and turn-under times tan(beta/2), and the seam's allowance",
+                    "Bring the corners further apart, take less foam or turn-under, or cover the"
+                        + " part in two pieces with a seam"))
+        .toList();
   }
 
   /** What a shaped edge asks of the gusset, whose arris bends there. */

@@ -18,6 +18,7 @@ import padwright.design.WrappedPad.Host;
 import padwright.fastening.Mounting;
 import padwright.fastening.MountingPlanner;
 import padwright.fastening.Withdrawal;
+import padwright.geometry.MovedIn;
 import padwright.geometry.Polygons;
 import padwright.geometry.Vec2;
 import padwright.material.Screw;
@@ -79,7 +80,44 @@ final class MountingRules {
               "geometry of the base",
               "The part bears on its turn-unders"));
     }
+    int fields = pieces(shape.ends().deepest() + MountingPlanner.PACKING_CLEAR);
+    if (mounting.packing().isPresent() && host.fixing() != Fixing.NONE && fields > 1) {
+      findings.add(
+          Finding.of(
+              "mount-packing-apart",
+              CAUTION,
+              text(
+                  "Between the turn-unders there is room for packing in %d places; the piece drawn is"
+                      + " for the largest.",
+                  fields),
+              fields,
+              1,
+              "pieces",
+              "geometry of the base",
+              "Cut packing for the others to fit, from the same sheet"));
+    }
+    int folds = pieces(spec.dustCoverInset());
+    if (folds > 1) {
+      findings.add(
+          Finding.of(
+              "dust-cover-apart",
+              CAUTION,
+              text(
+                  "The dust cover's edge, inside the base's, comes in %d pieces where the base is"
+                      + " narrow.",
+                  folds),
+              folds,
+              1,
+              "pieces",
+              "geometry of the base",
+              "Fold it along the lines drawn, and cut it through at the narrow place"));
+    }
     mounting.screw().ifPresent(s -> screw(host, s, mounting, planner, standOff));
+  }
+
+  /** Into how many pieces the back comes so far inside its edge. */
+  private int pieces(double in) {
+    return in > 0 ? MovedIn.of(shape.outline(), -in).loops().size() : 1;
   }
 
   private void screw(

@@ -13,6 +13,7 @@ import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.geometry.MeetingDepth;
+import padwright.geometry.MovedIn;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.material.Catalogue;
@@ -53,6 +54,7 @@ final class PadBuild {
   private PadSpec spec;
   private CoverDeveloper developer;
   private double askedTurnUnder;
+  private final List<FoamRules.Apart> foamApart = new ArrayList<>();
   private DryFit dryFit;
 
   PadBuild(WrappedPad pad, Catalogue catalogue) {
@@ -177,20 +179,9 @@ final class PadBuild {
             stack -> section(stack, turnUnder),
             stack -> SectionBuilder.taut(stack, made.coverThickness, turnUnder));
     List<Path> cuts = new ArrayList<>();
+    foamApart.clear();
     for (int k = 0; k < made.foam.size(); k++) {
-      double usual = made.foam.get(k).cutOverhang();
-      cuts.add(
-          foamCut(laid, k, usual)
-              .orElseThrow(
-                  () ->
-                      new InputRefused(
-                          "",
-                          0,
-                          "parts[" + pad.id() + "].foam",
-                          "stepped back by "
-                              + Sentence.of("%.1f mm", -usual)
-                              + " nothing is left of a layer",
-                          "Step it back less")));
+      cuts.add(foamCut(laid, k));
     }
     padwright.geometry.Bounds finished = finished(laid, sections).orElse(base.path()).bounds();
     double length = base.path().bounds().width();
@@ -227,10 +218,27 @@ final class PadBuild {
   }
 
   /** A foam layer as cut: its edge as far beyond the base's as it is to stand along each side. */
-  private Optional<Path> foamCut(Laid laid, int layer, double usual) {
-    return stacks.alike()
-        ? Offset.by(laid.outline().path(), usual)
-        : moved(laid, s -> s.cutOverhang(layer));
+  private Path foamCut(Laid laid, int layer) {
+    double[] starts = laid.each(true, s -> s.cutOverhang(layer));
+    double[] ends = laid.each(false, s -> s.cutOverhang(layer));
+    double in =
+        -Math.min(Arrays.stream(starts).min().orElse(0), Arrays.stream(ends).min().orElse(0));
+    Outlines.Named base = laid.outline();
+    MovedIn moved = MovedIn.of(base.path(), starts, ends);
+    if (moved.loops().isEmpty()) {
+      throw new InputRefused(
+          "",
+          0,
+          "parts[" + pad.id() + "].foam",
+          "stepped back by " + Sentence.of("%.1f mm", in) + " nothing is left of a layer",
+          "Step it back less");
+    }
+    if (in > 0 && !moved.whole()) {
+      String along = moved.usedUp().map(base::nearest).orElse("");
+      boolean crown = laid.usual().layers().get(layer).crown();
+      foamApart.add(new FoamRules.Apart(layer + 1, crown, in, moved.loops().size(), along));
+    }
+    return moved.loops().get(0);
   }
 
   private Optional<Path> finished(Laid laid, EdgeSections sections) {
@@ -258,6 +266,11 @@ final class PadBuild {
   /** What the gap to an opening is made of. */
   DryFit dryFit() {
     return dryFit;
+  }
+
+  /** The layers that, stepped back, are no longer one. */
+  List<FoamRules.Apart> foamApart() {
+    return foamApart;
   }
 
   /** The turn-under asked for, before a narrow base limited it. */

@@ -109,10 +109,10 @@ public final class PatternEngine {
     rules.edge(shape);
     findings.addAll(RunRules.of(pad, spec, shape));
     rules.refusedCorners(build.developer().refusals());
-    rules.wrap(wrap);
+    rules.wrap(wrap, cover, shape.ends());
     rules.corners(cover);
     rules.covering(pad, FiguresMaker.stretched(cover.cut(), spec).bounds());
-    rules.foam();
+    findings.addAll(FoamRules.of(spec, build.foamApart()));
     rules.opening(shape.bareGap(), build.dryFit());
     StapleRules stapling = new StapleRules(spec, shape);
     stapling.staples(staples);

@@ -12,6 +12,7 @@ import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Hole;
 import padwright.fastening.Mounting;
 import padwright.fastening.StaplePlan;
+import padwright.geometry.MovedIn;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
@@ -270,13 +271,13 @@ final class PieceMaker {
 
   /** Its finished edge inside the base's; its own edge turned under beyond that. */
   private Optional<PatternPiece> dustCover() {
-    Optional<Path> fold = Offset.by(shape.outline(), -spec.dustCoverInset());
+    List<Path> folds = MovedIn.of(shape.outline(), -spec.dustCoverInset()).loops();
     Optional<Path> cut = Offset.by(shape.outline(), spec.dustCoverTurn() - spec.dustCoverInset());
-    if (fold.isEmpty() || cut.isEmpty()) {
+    if (folds.isEmpty() || cut.isEmpty()) {
       return Optional.empty();
     }
     List<LineMark> lines = new ArrayList<>();
-    lines.add(new LineMark(LineKind.FOLD, fold.get()));
+    folds.forEach(fold -> lines.add(new LineMark(LineKind.FOLD, fold)));
     PieceEdges.middleLines(lines, cut.get());
     lines.add(new LineMark(LineKind.FRONT, PieceEdges.frontEdge(cut.get(), pad.front())));
     return Optional.of(

@@ -7,10 +7,11 @@ import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Neighbour;
 import padwright.design.WrappedPad.SizeMeaning;
 import padwright.geometry.Bounds;
+import padwright.geometry.MovedIn;
+import padwright.geometry.Necks;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
-import padwright.geometry.Vec2;
 import padwright.measure.InputRefused;
 import padwright.measure.Sentence;
 
@@ -104,26 +105,37 @@ public final class BaseSizer {
       String facing = Outlines.facing(full.names().get(i), segments.get(i));
       inward[i] = straight ? -steps[Outlines.SIDES.indexOf(facing)] : -most;
     }
-    Path moved = Offset.by(full.path(), inward).orElse(null);
-    require(moved != null, partId);
+    MovedIn in = MovedIn.of(full.path(), inward, inward);
+    require(!in.loops().isEmpty(), partId);
+    if (!in.whole()) {
+      throw apart(full, in, most, partId);
+    }
+    Path moved = in.loops().get(0);
     List<String> names = new ArrayList<>();
     for (Segment s : moved.segments()) {
-      names.add(nearestName(full, s.pointAt(0.5)));
+      names.add(full.nearest(s.pointAt(0.5)));
     }
     return new Outlines.Named(centred(moved), names);
   }
 
-  private static String nearestName(Outlines.Named of, Vec2 p) {
-    String best = "";
-    double nearest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < of.names().size(); i++) {
-      double away = of.path().segments().get(i).distanceTo(p);
-      if (away < nearest) {
-        nearest = away;
-        best = of.names().get(i);
-      }
-    }
-    return best;
+  private static InputRefused apart(Outlines.Named full, MovedIn in, double most, String partId) {
+    String taken =
+        Sentence.of(
+            "once covering, foam overhang and clearance are taken off, up to %.1f mm, ", most);
+    return new InputRefused(
+        "",
+        0,
+        "parts[" + partId + "].base.outline",
+        in.usedUp()
+            .map(p -> taken + "nothing is left of the board along " + full.nearest(p))
+            .orElse(
+                taken
+                    + Sentence.of(
+                        "the board falls into %d pieces: at its narrowest the outline is %.1f mm"
+                            + " wide",
+                        in.loops().size(), Necks.narrowest(full.path(), true))),
+        "Widen the outline there, overhang the foam less, give the size of the board itself, or"
+            + " make two parts of it");
   }
 
   private static Path centred(Path path) {

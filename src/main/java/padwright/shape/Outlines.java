@@ -37,6 +37,20 @@ public final class Outlines {
     public Named {
       names = List.copyOf(names);
     }
+
+    /** The name of the segment nearest to a point. */
+    public String nearest(Vec2 p) {
+      String best = "";
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < names.size(); i++) {
+        double away = path.segments().get(i).distanceTo(p);
+        if (away < least) {
+          least = away;
+          best = names.get(i);
+        }
+      }
+      return best;
+    }
   }
 
   /** The shape as given. */

@@ -75,7 +75,7 @@ class SvgShapesTest {
         "M50 10 a40,25 30 1,1 -10,5z",
         "M50 10a40 25 30 11-10 5z",
         "M50 10A95 60 77 0 1 150 60Z",
-        "M50,10a40 40 0 1 0 .1 0zM300,10",
+        "M50,10a40 40 0 1 0 .2 0zM300,10",
         "M1e1 1.E1L.2e3 10-0-.5e2Z",
         "M0 0L100 0 100 100ZL50 0",
         "M10 10A0 30 0 0 1 200 10L200 100Z",
@@ -83,6 +83,16 @@ class SvgShapesTest {
   void aPathIsReadAsAnotherReaderReadsIt(String d) throws IOException {
     DrawnOutline drawn = Drawings.read(Drawings.svg("<path d='" + d + "'/>"));
     same(drawn, AWTPathProducer.createShape(new StringReader(d), PathIterator.WIND_NON_ZERO), 1);
+  }
+
+  /** A step of half a tenth is a draughtsman's slip: as a side it would be a corner to fold. */
+  @Test
+  void slipsAreLeftOut() {
+    DrawnOutline drawn = Drawings.read(Drawings.svg("<path d='M0 0H100V50h.05V100H0Z'/>"));
+
+    assertThat(drawn.outline().points()).hasSize(5);
+    assertThat(Drawings.area(drawn)).isCloseTo(10_000, within(100 * 0.05));
+    assertThat(drawn.report().notes()).contains("1 side shorter than 0.1 mm left out");
   }
 
   /**

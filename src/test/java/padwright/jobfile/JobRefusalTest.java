@@ -116,7 +116,10 @@ class JobRefusalTest {
       { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, 101], [90, 90]] }|11|$.parts[0].base.outline.path[1][2]|101 is too large|-100 to 100
       { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, 1e-7], [90, 90]] }|11|$.parts[0].base.outline.path[1][2]|too small a bulge|tan
       { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, "1"], [90, 90]] }|11|$.parts[0].base.outline.path[1][2]|"1" is not a number|without quotes
-      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 0.001], [90, 90]] }|11|$.parts[0].base.outline.path[2]|point 3 lies on point 2|0.01 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 0.001], [90, 90]] }|11|$.parts[0].base.outline.path[2]|point 3 lies on point 2|0.1 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 0.05], [90, 90]] }|11|$.parts[0].base.outline.path[2]|point 3 lies on point 2, all but 0.05 mm|0.1 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0, 0.5], [90, 0.001], [90, 90]] }|11|$.parts[0].base.outline.path[2]|point 3 lies on point 2|0.01 mm
+      { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 90], [0, 0.06]] }|11|$.parts[0].base.outline.path[3]|the first one again, all but 0.06 mm|closes by itself
       { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [90, 90], [0, 0]] }|11|$.parts[0].base.outline.path[3]|the first one again|closes by itself
       { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [90, 0], [45, 0]] }|11|$.parts[0].base.outline.path|90 mm x 0 mm|unit
       { "rectangle": { "length": 600, "width": 60 } }|{ "path": [[0, 0], [9000, 0], [9000, 9000], [-9000, 9000]] }|11|$.parts[0].base.outline.path|18000 mm x 9000 mm|10000 mm

@@ -53,6 +53,8 @@ public final class Remedies {
     } else if (rule.startsWith("turn-under") || rule.equals("cover-overlaps")) {
       f.limit().ifPresent(mm -> length("cover.turnUnder", "turn-under", down(mm)));
       smallerTurnUnder(turnUnder);
+    } else if (rule.equals("corners-close")) {
+      smallerTurnUnder(turnUnder);
     } else if (rule.startsWith("wrap-raw-edge")) {
       length("corners.reliefStop", "relief cuts stop short by", RELIEF);
     } else if (rule.equals("corner-treatment")) {
