@@ -49,21 +49,41 @@ final class SvgAttributes {
   }
 
   private Optional<String> property(String name) {
-    for (String declaration : values.getOrDefault("style", "").split(";", -1)) {
-      String[] parts = declaration.split(":", 2);
-      if (parts.length == 2 && parts[0].strip().equals(name)) {
-        return Optional.of(parts[1].strip());
-      }
+    Optional<String> styled = style().value(name);
+    if (styled.isPresent()) {
+      return styled;
     }
     return text(name).map(String::strip);
   }
 
+  private SvgStyle style() {
+    return new SvgStyle(values.getOrDefault("style", ""));
+  }
+
+  /**
+   * Refuses a root that is moved or sized by anything but its width, height and viewBox.
+   *
+   * @param sized whether the user said what a unit is, so that a size by style does not matter
+   */
+  void checkRoot(boolean sized) {
+    Optional<String> moves = style().moves();
+    boolean size = moves.filter(m -> m.equals("width") || m.equals("height")).isPresent();
+    if (moves.isPresent() && !(size && sized)) {
+      throw refuse(
+          "the whole drawing's " + moves.get() + " is given by a style, which is not read",
+          "Save the drawing with its width and height as plain attributes"
+              + (size ? ", or say what one unit is" : ""));
+    }
+    if (text("transform").filter(t -> !t.isBlank()).isPresent()) {
+      throw refuse(
+          "the whole drawing is moved by a transform of the svg element itself",
+          "Put that transform on a group inside it");
+    }
+  }
+
   /** The transform attribute; a transform or a size in a style is refused, not passed over. */
   Affine transform() {
-    String style = values.getOrDefault("style", "");
-    if (style.matches(
-            "(?s)(.*;)?\\s*(transform|translate|rotate|scale|d|x|y|cx|cy|r|rx|ry|width|height)\\s*:.*")
-        || values.containsKey("transform-origin")) {
+    if (style().moves().isPresent() || values.containsKey("transform-origin")) {
       throw refuse(
           "its size or place is given by a style, which is not read",
           "Save the drawing with transforms and sizes as plain attributes");

@@ -182,9 +182,10 @@ final class SvgReader {
       throw budget.refuse(
           attributes.line(), "this is XML, but not an SVG drawing", "Save the drawing as SVG");
     }
+    attributes.checkRoot(plain.isPresent());
     SvgUnits units = SvgUnits.of(attributes, plain);
     scale = units.words();
-    frames.push(new Frame(kind, units.map(), "", ""));
+    frames.push(new Frame(kind, units.map(), "", attributes.hidden() ? "hidden" : ""));
   }
 
   private Frame group(

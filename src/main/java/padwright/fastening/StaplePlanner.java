@@ -245,14 +245,32 @@ public final class StaplePlanner {
       rows.computeIfAbsent(p.side(), k -> new ArrayList<>()).add(p);
     }
     for (String side : shape.sideNames()) {
-      List<Place> row = rows.getOrDefault(side, List.of());
-      if (!row.isEmpty()) {
-        Vec2 along = Vec2.polar(row.get(0).angle());
-        row.sort(Comparator.comparingDouble(p -> p.at().dot(along)));
-      }
+      List<Place> row = new ArrayList<>(rows.getOrDefault(side, List.of()));
+      // In their order round the edge: along one direction a bow of over a quarter turn comes back.
+      row.sort(Comparator.comparingDouble(p -> along(side, p.at())));
       largest = Math.max(largest, widest(row));
     }
     return largest;
+  }
+
+  /** How far along the stretches of a side the place nearest to a staple lies, mm. */
+  private double along(String side, Vec2 p) {
+    double run = 0;
+    double at = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < shape.sideNames().size(); i++) {
+      Segment s = shape.outline().segments().get(i);
+      if (!shape.sideNames().get(i).equals(side)) {
+        continue;
+      }
+      double away = s.distanceTo(p);
+      if (away < least) {
+        least = away;
+        at = run + s.length() * s.fractionNearest(p);
+      }
+      run += s.length();
+    }
+    return at;
   }
 
   private static double widest(List<Place> row) {

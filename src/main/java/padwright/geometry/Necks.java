@@ -1,5 +1,6 @@
 package padwright.geometry;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -34,9 +35,24 @@ public final class Necks {
    * @param arcs whether curves count; if not, only straight sides face each other
    */
   public static double narrowest(Path outline, boolean arcs) {
+    return least(outline, arcs, new double[outline.segments().size()]);
+  }
+
+  /**
+   * The room that is left between two strips that face each other, where it is least, mm; negative
+   * where they overlap.
+   *
+   * @param depths how far each side's strip reaches in
+   */
+  public static double room(Path outline, double[] depths) {
+    return least(outline, true, depths);
+  }
+
+  private static double least(Path outline, boolean arcs, double[] depths) {
     List<Segment> segments = outline.segments();
     Bounds all = outline.bounds();
     double reach = all.width() + all.height();
+    double deepest = Arrays.stream(depths).max().orElse(0);
     double least = Double.POSITIVE_INFINITY;
     Boxes boxes = Boxes.of(segments);
     for (int i = 0; i < segments.size(); i++) {
@@ -48,17 +64,17 @@ public final class Necks {
       for (int k = 0; k <= steps; k++) {
         double at = Math.min(1 - END, Math.max(END, (double) k / steps));
         Vec2 p = s.pointAt(at);
-        Segment ray =
-            Segment.line(p, p.along(s.directionAt(at).left(), Math.min(reach, 2 * least)));
-        least = Math.min(least, width(segments, boxes, i, ray, arcs));
+        double far = Math.min(reach, 2 * (Math.max(0, least) + depths[i] + deepest));
+        Segment ray = Segment.line(p, p.along(s.directionAt(at).left(), far));
+        least = Math.min(least, room(segments, boxes, i, ray, arcs, depths));
       }
     }
     return least;
   }
 
-  /** How far along a way in the first side is that it meets, if that faces its start. */
-  private static double width(
-      List<Segment> segments, Boxes boxes, int from, Segment ray, boolean arcs) {
+  /** What strips leave of a way in up to the first side that it meets, if that faces its start. */
+  private static double room(
+      List<Segment> segments, Boxes boxes, int from, Segment ray, boolean arcs, double[] depths) {
     Vec2 p = ray.start();
     double width = Double.POSITIVE_INFINITY;
     Vec2 at = p;
@@ -81,7 +97,9 @@ public final class Necks {
       return Double.POSITIVE_INFINITY;
     }
     Vec2 in = ray.directionAt(0);
-    return facing(segments.get(met), at, in) < FACING ? width : Double.POSITIVE_INFINITY;
+    return facing(segments.get(met), at, in) < FACING
+        ? width - depths[from] - depths[met]
+        : Double.POSITIVE_INFINITY;
   }
 
   private static boolean corner(int n, int i, int j) {

@@ -91,6 +91,23 @@ public record Segment(Vec2 start, Vec2 end, double bulge) {
     return p.distance(start) <= p.distance(end) ? start : end;
   }
 
+  /** How far along the segment that point lies, 0 to 1. */
+  public double fractionNearest(Vec2 p) {
+    Vec2 at = nearest(p);
+    if (!isArc()) {
+      double length = length();
+      return length == 0 ? 0 : at.distance(start) / length;
+    }
+    Vec2 c = centre();
+    Vec2 from = start.minus(c);
+    Vec2 to = at.minus(c);
+    double angle = Math.atan2(from.cross(to), from.dot(to));
+    double into = sweep() > 0 ? angle : -angle;
+    // An end found by rounding just before the start is the start.
+    double turned = into < -1e-9 ? into + 2 * Math.PI : Math.max(0, into);
+    return Math.min(1, turned / Math.abs(sweep()));
+  }
+
   public double distanceTo(Vec2 p) {
     return nearest(p).distance(p);
   }

@@ -13,6 +13,10 @@ import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Open;
 import padwright.design.WrappedPad.Run;
+import padwright.geometry.MovedIn;
+import padwright.geometry.Necks;
+import padwright.geometry.Path;
+import padwright.geometry.Segment;
 import padwright.shape.EdgeEnds;
 import padwright.shape.EdgeEnds.EdgeEnd;
 import padwright.shape.EdgeEnds.Kind;
@@ -22,6 +26,9 @@ import padwright.shape.PadShape;
 /** Runs of the edge that differ from the rest: where the covering ends there, and what follows. */
 final class RunRules {
   private static final String OWN = "own choice";
+
+  /** Turn-unders are told apart to this, mm. */
+  private static final double NEAR = 0.01;
 
   private RunRules() {}
 
@@ -63,6 +70,7 @@ final class RunRules {
         findings.add(open(sides, run.open().get()));
       } else if (run.turnUnder().isPresent()) {
         turnUnder(findings, sides, run.turnUnder().getAsDouble(), spec, shape);
+        meets(findings, run, sides, shape);
       }
     }
     findings.addAll(SectionRules.of(pad, spec, shape));
@@ -84,6 +92,68 @@ final class RunRules {
         bare
             ? "Set the part with this side against a wall"
             : "Glue it to the board's edge as well, and let it set before the corners are pulled");
+  }
+
+  /** A turn-under of its own must not run into one from the other side of the base. */
+  private static void meets(List<Finding> findings, Run run, String sides, PadShape shape) {
+    double asked = run.turnUnder().orElse(0);
+    if (!meet(run, asked, shape)) {
+      return;
+    }
+    double low = 0;
+    double high = asked;
+    while (high - low > NEAR) {
+      double middle = (low + high) / 2;
+      if (meet(run, middle, shape)) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    findings.add(
+        Finding.of(
+            "run-turn-under-meets",
+            STOP,
+            FindingRules.text(
+                "%s: a turn-under of %.1f runs into that of another side; %.1f is the most that the"
+                    + " base has room for.",
+                sides, asked, low),
+            asked,
+            low,
+            "mm",
+            "geometry of the base",
+            FindingRules.text(
+                "Give the run a turn-under of %.1f or less, or the sides that face it less",
+                Math.floor(low * 10) / 10)));
+  }
+
+  private static boolean meet(Run run, double turnUnder, PadShape shape) {
+    double[] in = new double[shape.sideNames().size()];
+    double[] out = new double[in.length];
+    for (int i = 0; i < in.length; i++) {
+      String name = shape.sideNames().get(i);
+      EdgeEnd end = shape.ends().of(name);
+      in[i] =
+          run.sides().contains(name) || run.sides().contains(Outlines.sideOf(name))
+              ? turnUnder
+              : end.turnUnder();
+      out[i] = -in[i];
+    }
+    return Necks.room(shape.outline(), in) < -NEAR
+        || (mitred(shape.outline(), in) && !MovedIn.of(shape.outline(), out, out).whole());
+  }
+
+  /** Whether strips of different depths meet in corners only, so that they can be mitred. */
+  private static boolean mitred(Path outline, double[] in) {
+    List<Segment> segments = outline.segments();
+    for (int i = 0; i < in.length; i++) {
+      int next = (i + 1) % in.length;
+      double turn = segments.get(i).directionAt(1).cross(segments.get(next).directionAt(0));
+      if (in[i] != in[next] && Math.abs(turn) < Outlines.CORNER) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A turn-under of its own: stated where it changes, and with room for its staples. */

@@ -57,6 +57,10 @@ class HostileSvgTest {
       <style>rect { transform: scale(2) }</style>|moves shapes
       <g style='transform: scale(2)'/>|given by a style
       <rect width='9' height='9' style='fill:red; width: 90px'/>|given by a style
+      <g style='TRANSFORM: scale(2)'/>|given by a style
+      <g style='fill:red;/* ; */transform/**/:scale(2)'/>|given by a style
+      <g style='\\74ransform: scale(2)'/>|given by a style
+      <rect width='9' height='9' style='zoom: 2'/>|given by a style
       <g xml:base='http://example.org/'/>|xml:base
       <?xml-stylesheet href='a.css'?>|style sheet
       """)
@@ -64,6 +68,41 @@ class HostileSvgTest {
     InputRefused r = refused(Drawings.svg(content + "\n" + RECT));
     assertThat(r.problem()).contains(problem);
     assertThat(r.line()).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+      style='width:200mm'|width is given by a style
+      style='fill:none; Height: 50%'|height is given by a style
+      style='transform:rotate(3deg)'|transform is given by a style
+      transform='scale(2)'|by a transform of the svg element itself
+      """)
+  void aRootThatIsMovedOrSizedOtherwiseIsRefused(String root, String problem) {
+    InputRefused r = refused(Drawings.svg("viewBox='0 0 400 300' " + root, RECT));
+    assertThat(r.problem()).contains(problem);
+    assertThat(r.line()).isEqualTo(1);
+  }
+
+  /** Words in a string or in another property are no sizes. */
+  @Test
+  void stylesThatMoveNothingAreNoMatter() {
+    DrawnOutline drawn =
+        Drawings.read(
+            Drawings.svg(
+                "width='400mm' height='300mm' viewBox='0 0 400 300'"
+                    + " style='background:white; font-family:\"a;width:9\"; stroke-width:2'",
+                "<g style='fill:url(#a;x:1); max-width: 3px'>" + RECT + "</g>"));
+    assertThat(drawn.length()).isEqualTo(100);
+  }
+
+  @Test
+  void nothingIsReadOfADrawingThatIsHiddenAsAWhole() {
+    InputRefused r = refused(Drawings.svg("viewBox='0 0 400 300' display='none'", RECT));
+    assertThat(r.problem()).contains("hidden");
   }
 
   @Test

@@ -3,6 +3,7 @@ package padwright.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -14,6 +15,7 @@ import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Hole;
 import padwright.fastening.StaplePlan;
 import padwright.fastening.Withdrawal;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
 /** Staple depths, holding and setting out. */
@@ -144,6 +146,32 @@ class StapleFiguresTest {
       least = Math.min(least, a.along(d, t).distance(p));
     }
     return least;
+  }
+
+  /** Three quarters of a circle on a chord of 300, its staples in order by their angle. */
+  @Test
+  void theGapsOfABowOfOverAQuarterTurnAreThoseBetweenNeighbours() {
+    Pads pads = new Pads();
+    pads.outline = Pads.free(new double[] {0, 0}, new double[] {300, 0, Math.tan(3 * Math.PI / 8)});
+    PartResult part = pads.run();
+
+    Segment bow = part.shape().outline().segments().get(1);
+    double widest = 0;
+    for (String side : List.of("side 1", "side 2")) {
+      List<Vec2> row =
+          part.staples().positions().stream()
+              .filter(p -> p.side().equals(side))
+              .map(StaplePlan.Position::at)
+              .sorted(
+                  Comparator.comparingDouble(
+                      p -> side.equals("side 1") ? p.x() : p.minus(bow.centre()).right().angle()))
+              .toList();
+      assertThat(row).hasSizeGreaterThan(8);
+      for (int k = 0; k + 1 < row.size(); k++) {
+        widest = Math.max(widest, row.get(k).distance(row.get(k + 1)));
+      }
+    }
+    assertThat(part.staples().largestGap()).isCloseTo(widest, within(1e-9));
   }
 
   @Test
