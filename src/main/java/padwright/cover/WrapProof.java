@@ -309,7 +309,8 @@ public final class WrapProof {
     if (Double.isInfinite(leastTurnUnder)) {
       // No edge of the cover was met over the back: there is none to lie there.
       leastTurnUnder = 0;
-      worstShort = ends.deepest();
+      boolean turned = skeleton.elements().stream().anyMatch(e -> ends.of(e.name()).turned());
+      worstShort = turned ? ends.deepest() : 0;
       shortOf = worstShort;
     }
     if (bare > BARE) {

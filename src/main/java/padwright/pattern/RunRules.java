@@ -73,8 +73,25 @@ final class RunRules {
         meets(findings, run, sides, shape);
       }
     }
+    if (shape.sideNames().stream().noneMatch(shape.ends().stapled())) {
+      findings.add(allOpen(shape));
+    }
     findings.addAll(SectionRules.of(pad, spec, shape));
     return findings;
+  }
+
+  private static Finding allOpen(PadShape shape) {
+    boolean bare = shape.sideNames().stream().allMatch(n -> shape.ends().of(n).bare());
+    return Finding.plain(
+        "run-all-open",
+        bare ? STOP : CAUTION,
+        bare
+            ? "Every side is left bare: nothing holds the covering, which ends at the edge of the"
+                + " face all round."
+            : "No side is turned under: nothing is stapled, and only glue on the sides holds the"
+                + " covering.",
+        OWN,
+        "Turn at least two sides that face each other under and staple them");
   }
 
   private static Finding open(String sides, Open open) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import padwright.design.Finding;
 import padwright.design.OutlineShape;
+import padwright.design.WrappedPad.Open;
 import padwright.design.WrappedPad.Run;
 
 /** A run's own turn-under has room up to the one that faces it; rooms worked out by hand. */
@@ -68,5 +69,29 @@ class RunsMeetTest {
     assertThat(meets(triangle, most - 1, "side 1")).isEmpty();
     assertThat(meets(triangle, most + 1, "side 1").orElseThrow().limit().orElseThrow())
         .isCloseTo(most, within(0.5));
+  }
+
+  /** Nothing falls short of a turn-under that no side has. */
+  @ParameterizedTest
+  @CsvSource({"BARE, STOP", "GLUED, CAUTION"})
+  void aPartOpenAllRoundSaysWhatHoldsIt(Open open, Finding.Level level) {
+    Pads pads = new Pads();
+    pads.runs =
+        List.of(
+            new Run(
+                List.of("front", "right", "back", "left"),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.of(open)));
+    PartResult part = pads.run();
+
+    assertThat(part.findings())
+        .filteredOn(f -> f.rule().equals("run-all-open"))
+        .extracting(Finding::level)
+        .containsExactly(level);
+    assertThat(part.findings()).extracting(Finding::rule).doesNotContain("wrap-turn-under");
+    assertThat(part.wrap().failures()).isEmpty();
+    assertThat(part.staples().positions()).isEmpty();
   }
 }
