@@ -193,6 +193,8 @@ class ConstantsAgreeTest {
           "fastening.VentPlanner#STEP",
           "fastening.VentPlanner#FLAT",
           "pattern.DryFit#SAID",
+          "pattern.FindingRules#ROUNDING",
+          "pattern.RunRules#NEAR",
           "pattern.FiguresMaker#MM3_PER_M3",
           "pattern.FiguresMaker#MM2_PER_M2",
           "pattern.FitCandidate#SAME",
