@@ -121,10 +121,10 @@ public final class CoverDeveloper {
   }
 
   private static int order(CornerSite site) {
-    int space = site.name().indexOf(' ');
-    if (site.name().startsWith("point ") || site.name().startsWith("side ")) {
+    String name = Outlines.sideOf(site.name());
+    if (name.startsWith("point ") || name.startsWith("side ")) {
       // The corners of a free outline are named in the order of its points.
-      return Integer.parseInt(site.name().substring(space + 1)) - 1;
+      return Integer.parseInt(name.substring(name.indexOf(' ') + 1)) - 1;
     }
     return switch (site.name()) {
       case "front right" -> 1;

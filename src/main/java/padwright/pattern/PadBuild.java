@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import padwright.cover.CoverDeveloper;
 import padwright.design.Defaults;
+import padwright.design.OutlineShape;
 import padwright.design.PadSpec;
 import padwright.design.WrappedPad;
 import padwright.design.WrappedPad.Neighbour;
@@ -17,10 +18,12 @@ import padwright.geometry.MovedIn;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.material.Catalogue;
+import padwright.material.Status;
 import padwright.material.Wadding;
 import padwright.measure.InputRefused;
 import padwright.measure.Sentence;
 import padwright.shape.BaseSizer;
+import padwright.shape.ChordSides;
 import padwright.shape.EdgeSections;
 import padwright.shape.Outlines;
 import padwright.shape.PadShape;
@@ -50,6 +53,7 @@ final class PadBuild {
   private final MakeUp made;
 
   private final RunStacks stacks;
+  private final Outlines.Named drawn;
   private PadShape shape;
   private PadSpec spec;
   private CoverDeveloper developer;
@@ -61,6 +65,7 @@ final class PadBuild {
     this.pad = pad;
     made = new MakeUp(pad, catalogue, defaults);
     stacks = new RunStacks(pad, made.stack);
+    drawn = drawn();
     build();
   }
 
@@ -135,6 +140,38 @@ final class PadBuild {
             defaults.taken());
   }
 
+  /** The outline as given, with the curves that were drawn as chords. */
+  private Outlines.Named drawn() {
+    Outlines.Named plain = Outlines.of(pad.base().outline());
+    if (!(pad.base().outline() instanceof OutlineShape.FreePath)) {
+      return plain;
+    }
+    ChordSides read = ChordSides.read(plain, this::run);
+    if (read.chords() > 0) {
+      defaults.note(
+          "base.outline",
+          Sentence.of(
+              read.arcs() == 1 ? "%d sides are 1 arc" : "%d sides are %d arcs",
+              read.chords(),
+              read.arcs()),
+          Sentence.of(
+              "short sides in a row whose points lie on a circle; they leave it by at most %.2f mm",
+              read.error()),
+          Status.OWN);
+    }
+    return read.outline();
+  }
+
+  /** The number of the run that a side belongs to; -1 where to none. */
+  private Integer run(String side) {
+    for (int k = 0; k < pad.runs().size(); k++) {
+      if (pad.runs().get(k).sides().contains(side)) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
   /** A turn-under to find the corners' thickness with, before the base's width is known. */
   private double gaugeTurnUnder() {
     return pad.cover().turnUnder().orElse(20);
@@ -172,7 +209,7 @@ final class PadBuild {
   }
 
   private PadShape shape(double[] steps, double turnUnder) {
-    Laid laid = stacks.along(BaseSizer.base(pad.base().outline(), steps, pad.id()));
+    Laid laid = stacks.along(BaseSizer.base(pad.base().outline(), drawn, steps, pad.id()));
     Outlines.Named base = laid.outline();
     EdgeSections sections =
         laid.sections(

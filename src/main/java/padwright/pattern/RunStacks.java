@@ -48,7 +48,7 @@ final class RunStacks {
   }
 
   Stack of(String side) {
-    return special.getOrDefault(side, usual);
+    return special.getOrDefault(Outlines.sideOf(side), usual);
   }
 
   /** The layers along an outline, and the passages between them. */
@@ -70,13 +70,13 @@ final class RunStacks {
       String like = name;
       if (joins && of(before).equals(of(after))) {
         like = before;
-      } else if (joins && passage.containsKey(before)) {
+      } else if (joins && passage.containsKey(Outlines.sideOf(before))) {
         like = before;
-      } else if (joins && passage.containsKey(after)) {
+      } else if (joins && passage.containsKey(Outlines.sideOf(after))) {
         like = after;
       }
       stacks.add(of(like));
-      Double length = passage.get(like);
+      Double length = passage.get(Outlines.sideOf(like));
       lengths.add(length == null ? OptionalDouble.empty() : OptionalDouble.of(length));
     }
     PassageLayer layer = new PassageLayer(usual);

@@ -51,6 +51,16 @@ public final class BaseSizer {
    * @throws InputRefused where nothing is left of the board
    */
   public static Outlines.Named base(OutlineShape shape, double[] steps, String partId) {
+    return base(shape, Outlines.of(shape), steps, partId);
+  }
+
+  /**
+   * The same of an outline that was laid out already.
+   *
+   * @param full the shape laid out, its sides named
+   */
+  public static Outlines.Named base(
+      OutlineShape shape, Outlines.Named full, double[] steps, String partId) {
     if (shape instanceof OutlineShape.Rectangle r) {
       double length = r.length() - steps[1] - steps[3];
       double width = r.width() - steps[0] - steps[2];
@@ -63,7 +73,6 @@ public final class BaseSizer {
       }
       return Outlines.rectangle(length, width, Arrays.stream(radii).boxed().toList());
     }
-    Outlines.Named full = Outlines.of(shape);
     if (Arrays.stream(steps).allMatch(s -> s == 0)) {
       return full;
     }

@@ -1,6 +1,7 @@
 package padwright.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import padwright.design.FreeOutline;
 import padwright.design.OutlineShape;
@@ -26,6 +27,8 @@ public final class Outlines {
   private static final String SIDE = "side ";
 
   private static final String PASSAGE = " passage";
+
+  private static final String TO = " to ";
 
   /** A corner of a smaller radius is sharp, mm: less than a knife's edge. */
   private static final double SHARP = 0.01;
@@ -128,9 +131,25 @@ public final class Outlines {
     return radius < SHARP ? 0 : radius;
   }
 
-  /** The number in a name such as "side 3" of a free outline; 0 where the name has none. */
-  private static int number(String name) {
-    return name.startsWith(SIDE) ? Integer.parseInt(sideOf(name).substring(SIDE.length())) : 0;
+  /**
+   * The numbers in a name such as "side 3", or "side 3 to 9", of a free outline; none where the
+   * name has none.
+   */
+  private static int[] numbers(String name) {
+    if (!name.startsWith(SIDE)) {
+      return new int[0];
+    }
+    int at = name.indexOf(PASSAGE);
+    String own = (at < 0 ? name : name.substring(0, at)).substring(SIDE.length());
+    return Arrays.stream(own.split(TO)).mapToInt(Integer::parseInt).toArray();
+  }
+
+  /** The name of sides of a free outline that are one curve, in the order they are numbered in. */
+  static String joined(String first, String last) {
+    int a = numbers(first)[0];
+    int b = numbers(last)[0];
+    // An outline given clockwise is laid out from its last side.
+    return a == b ? first : SIDE + Math.min(a, b) + TO + Math.max(a, b);
   }
 
   /** The name of a passage along a side: the first of it, or one at its far end as well. */
@@ -138,10 +157,14 @@ public final class Outlines {
     return side + PASSAGE + (second ? " 2" : "");
   }
 
-  /** The side that a stretch of the outline belongs to: its own name, but of a passage. */
+  /**
+   * The side that a stretch of the outline belongs to: its own name, but of a passage, and of sides
+   * that are one curve the first.
+   */
   public static String sideOf(String name) {
     int at = name.indexOf(PASSAGE);
-    return at < 0 ? name : name.substring(0, at);
+    int to = name.startsWith(SIDE) ? name.indexOf(TO) : -1;
+    return at >= 0 ? sideOf(name.substring(0, at)) : to >= 0 ? name.substring(0, to) : name;
   }
 
   /** Which of the four sides a segment is: by its name, else by which way it faces. */
@@ -162,11 +185,19 @@ public final class Outlines {
    * outline the number of the point they share, such as "point 3".
    */
   public static String cornerName(String before, String after) {
-    int a = number(before);
-    int b = number(after);
-    if (a > 0 && b > 0) {
+    int[] from = numbers(before);
+    int[] to = numbers(after);
+    if (from.length > 0 && to.length > 0) {
       // Side k starts from point k; the last one ends at the first point.
-      return "point " + (Math.abs(a - b) == 1 ? Math.max(a, b) : Math.min(a, b));
+      for (int a : from) {
+        for (int b : to) {
+          if (Math.abs(a - b) == 1) {
+            return "point " + Math.max(a, b);
+          }
+        }
+      }
+      return "point "
+          + Math.min(Arrays.stream(from).min().orElse(0), Arrays.stream(to).min().orElse(0));
     }
     int turn = Math.floorMod(SIDES.indexOf(after) - SIDES.indexOf(before), 4);
     if (turn == 2) {

@@ -1,0 +1,187 @@
+package padwright.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntBinaryOperator;
+
+/**
+ * Finds the curves of a closed outline that were drawn as chords, and lays arcs through their ends.
+ * Of chords in a row that turn one way by little, the longest stretches whose points lie on one
+ * circle become arcs; all else stays as it is.
+ *
+ * @param path the outline with its arcs
+ * @param runs for each of its segments what it was
+ * @param error the most that a chord leaves its arc by, mm
+ */
+public record ChordArcs(Path path, List<Run> runs, double error) {
+  /** Fewer chords fix no circle that could be checked: four points. */
+  private static final int FEWEST = 3;
+
+  /** Chords that turn more, radians (10 degrees), are sides that meet in a corner; own choice. */
+  static final double MOST_TURN = Math.toRadians(10);
+
+  /** Ends given to a thousandth of a mm turn a short chord by as much, radians. */
+  private static final double ROUNDED = 1e-3;
+
+  /** A chord further from its arc, mm, is a side; own choice. */
+  static final double MOST_OFF = 1;
+
+  /** Points may lie off their circle by this, mm: half of what ends are joined within. */
+  static final double ON_CIRCLE = 0.05;
+
+  /** One arc turns no more than a half circle. */
+  private static final double MOST_SWEEP = Math.PI + 1e-6;
+
+  public ChordArcs {
+    runs = List.copyOf(runs);
+  }
+
+  /**
+   * What a segment was.
+   *
+   * @param first number of the outline's own segment, or of the first of its chords
+   * @param count how many: over 1 for an arc laid through chords
+   */
+  public record Run(int first, int count) {}
+
+  /** How many segments have become arcs. */
+  public int chords() {
+    return runs.stream().filter(r -> r.count() > 1).mapToInt(Run::count).sum();
+  }
+
+  /** How many arcs there are for them. */
+  public int arcs() {
+    return (int) runs.stream().filter(r -> r.count() > 1).count();
+  }
+
+  /**
+   * @param outline closed, anticlockwise
+   * @param alike 1 where two neighbours may be parts of one curve, else 0
+   */
+  public static ChordArcs of(Path outline, IntBinaryOperator alike) {
+    return new Search(outline.segments(), alike).result(outline);
+  }
+
+  private static final class Search {
+    private final List<Segment> sides;
+    private final boolean[] goesOn;
+    private final boolean[] left;
+
+    Search(List<Segment> sides, IntBinaryOperator alike) {
+      this.sides = sides;
+      int n = sides.size();
+      goesOn = new boolean[n];
+      left = new boolean[n];
+      for (int i = 0; i < n; i++) {
+        Segment a = sides.get(i);
+        Segment b = sides.get((i + 1) % n);
+        Vec2 u = a.directionAt(1);
+        Vec2 v = b.directionAt(0);
+        double turn = Math.atan2(u.cross(v), u.dot(v));
+        left[i] = turn > 0;
+        goesOn[i] =
+            !a.isArc()
+                && !b.isArc()
+                && Math.abs(turn) > Offset.SMOOTH
+                && Math.abs(turn) <= MOST_TURN + ROUNDED
+                && alike.applyAsInt(i, (i + 1) % n) == 1;
+      }
+    }
+
+    ChordArcs result(Path outline) {
+      int n = sides.size();
+      int start = start();
+      List<Segment> segments = new ArrayList<>();
+      List<Run> runs = new ArrayList<>();
+      double error = 0;
+      int k = 0;
+      while (k < n) {
+        int i = (start + k) % n;
+        int count = longest(i, n - k);
+        if (count < FEWEST) {
+          segments.add(sides.get(i));
+          runs.add(new Run(i, 1));
+          k++;
+          continue;
+        }
+        Segment arc = arc(i, count);
+        for (int j = 0; j < count; j++) {
+          error = Math.max(error, sagitta(sides.get((i + j) % n).chord(), arc.radius()));
+        }
+        segments.add(arc);
+        runs.add(new Run(i, count));
+        k += count;
+      }
+      return runs.size() == n
+          ? new ChordArcs(outline, runs, 0)
+          : new ChordArcs(new Path(segments, true), runs, error);
+    }
+
+    /** A side that no chain runs on into; the first where all is one chain. */
+    private int start() {
+      int n = sides.size();
+      for (int i = 0; i < n; i++) {
+        int before = Math.floorMod(i - 1, n);
+        if (!goesOn[before] || left[before] != left[Math.floorMod(i - 2, n)]) {
+          return i;
+        }
+      }
+      return 0;
+    }
+
+    /** The most chords from one on that lie on one circle. */
+    private int longest(int i, int most) {
+      int n = sides.size();
+      int chain = 1;
+      while (chain < most && goesOn[(i + chain - 1) % n] && left[(i + chain - 1) % n] == left[i]) {
+        chain++;
+      }
+      int best = 0;
+      for (int count = FEWEST; count <= chain; count++) {
+        if (!onCircle(i, count)) {
+          break;
+        }
+        best = count;
+      }
+      return best;
+    }
+
+    private boolean onCircle(int i, int count) {
+      Segment arc = arc(i, count);
+      if (!arc.isArc() || arc.bulge() > 0 != left[i] || Math.abs(arc.sweep()) > MOST_SWEEP) {
+        return false;
+      }
+      Vec2 c = arc.centre();
+      double r = arc.radius();
+      int n = sides.size();
+      for (int j = 0; j < count; j++) {
+        Segment s = sides.get((i + j) % n);
+        if (Math.abs(s.end().distance(c) - r) > ON_CIRCLE
+            || s.chord() > 2 * r
+            || sagitta(s.chord(), r) > MOST_OFF) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** From the first point to the last through the one nearest their middle. */
+    private Segment arc(int i, int count) {
+      int n = sides.size();
+      Vec2 from = sides.get(i).start();
+      Vec2 to = sides.get((i + count - 1) % n).end();
+      Vec2 middle = sides.get((i + count / 2) % n).start();
+      Vec2 a = middle.minus(from);
+      Vec2 b = to.minus(middle);
+      // The angle between the chords to a point of an arc is half of its sweep.
+      double half = Math.atan2(a.cross(b), a.dot(b));
+      return Math.abs(half) < 1e-9
+          ? Segment.line(from, to)
+          : new Segment(from, to, Math.tan(half / 2));
+    }
+
+    private static double sagitta(double chord, double r) {
+      return r - Math.sqrt(Math.max(0, r * r - chord * chord / 4));
+    }
+  }
+}
