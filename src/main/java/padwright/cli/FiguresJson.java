@@ -207,6 +207,13 @@ final class FiguresJson {
           .text("name", c.name())
           .text("treatment", FiguresText.words(c.treatment()))
           .text("reason", c.reason())
+          .number("turn", Math.toDegrees(c.turn()))
+          .number("count", c.pleats())
+          .number("pleatDepth", c.pleatDepth())
+          .number("spacing", c.row().spacing())
+          .number("mouth", c.row().mouth())
+          .number("stop", c.row().stop())
+          .number("stretchNeeded", Double.isInfinite(c.stretchNeeded()) ? -1 : c.stretchNeeded())
           .end();
     }
     out.end();

@@ -28,6 +28,7 @@ import padwright.geometry.Vec2;
  * @param flapStrain worst strain of a folded flap that is out of sight, 0 where it lies flat
  * @param stretchNeeded how far the covering stretches along a hollow curve, a fraction; infinite
  *     where it cannot
+ * @param row of the pleats, notches or clips of a curve
  */
 public record CornerPlan(
     String name,
@@ -47,7 +48,8 @@ public record CornerPlan(
     int layersFirst,
     int layersSecond,
     double flapStrain,
-    double stretchNeeded) {
+    double stretchNeeded,
+    Row row) {
   public CornerPlan {
     folds = List.copyOf(folds);
   }
@@ -55,6 +57,17 @@ public record CornerPlan(
   /** How wide the covering opens at a sharp hollow corner by the time it reaches the back, mm. */
   public double opening() {
     return turn < 0 ? 2 * Math.tan(-turn / 2) * (fullnessAtBack / turn) : 0;
+  }
+
+  /**
+   * Pleats, notches or clips in a row along a curve, mm; all 0 where there are none.
+   *
+   * @param spacing from the middle of one to the next along the base's edge
+   * @param mouth of the widest notch at the cut line, 0 where none is cut out
+   * @param stop how far past the back arris the tips of notches and clips stay, 0 for pleats
+   */
+  public record Row(double spacing, double mouth, double stop) {
+    public static final Row NONE = new Row(0, 0, 0);
   }
 
   /** A fold of the corner on the flat cover. */

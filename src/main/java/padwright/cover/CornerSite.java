@@ -48,6 +48,21 @@ record CornerSite(
     return turn > 2 * Math.PI - Offset.SMOOTH;
   }
 
+  /** Its place among the treatments that a job lists: from the front left corner, or by points. */
+  int order() {
+    String own = Outlines.sideOf(name);
+    if (own.startsWith("point ") || own.startsWith("side ")) {
+      // The corners of a free outline are named in the order of its points.
+      return Integer.parseInt(own.substring(own.indexOf(' ') + 1)) - 1;
+    }
+    return switch (name) {
+      case "front right" -> 1;
+      case "back right" -> 2;
+      case "back left" -> 3;
+      default -> 0;
+    };
+  }
+
   /** Every turning place of an outline, anticlockwise. */
   static List<CornerSite> of(Path outline, List<String> names) {
     List<Segment> segments = outline.segments();

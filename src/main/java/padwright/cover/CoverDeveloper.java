@@ -89,7 +89,7 @@ public final class CoverDeveloper {
       Treatment asked =
           treatments.size() == 1
               ? treatments.get(0)
-              : treatments.get(Math.floorMod(order(sites.get(i)), treatments.size()));
+              : treatments.get(Math.floorMod(sites.get(i).order(), treatments.size()));
       choices.add(
           bare(sites.get(i))
               ? new CornerChoice(
@@ -120,20 +120,6 @@ public final class CoverDeveloper {
     return !site.sharp() && ends.of(names.get(site.first())).bare();
   }
 
-  private static int order(CornerSite site) {
-    String name = Outlines.sideOf(site.name());
-    if (name.startsWith("point ") || name.startsWith("side ")) {
-      // The corners of a free outline are named in the order of its points.
-      return Integer.parseInt(name.substring(name.indexOf(' ') + 1)) - 1;
-    }
-    return switch (site.name()) {
-      case "front right" -> 1;
-      case "back right" -> 2;
-      case "back left" -> 3;
-      default -> 0;
-    };
-  }
-
   /** The base outline as the covering takes it, with its folds. */
   public Skeleton skeleton() {
     return skeleton;
@@ -162,7 +148,7 @@ public final class CoverDeveloper {
     }
     List<CornerPlan> corners = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
-      corners.add(corner(i));
+      corners.add(corner(i, grip));
     }
     Path trim = line(0);
     Path cut = line(grip);
@@ -251,7 +237,27 @@ public final class CoverDeveloper {
     return cutLine.line(grip);
   }
 
-  private CornerPlan corner(int i) {
+  /** How the pleats, notches or clips of a curve stand along the base's edge. */
+  private CornerPlan.Row row(int i, double grip) {
+    CornerSite site = sites.get(i);
+    CornerChoice choice = choices.get(i);
+    int count = choice.pleats() + choice.notches();
+    if (site.sharp() || count == 0) {
+      return CornerPlan.Row.NONE;
+    }
+    double length = 0;
+    for (int k = 0; k < site.arcs(); k++) {
+      length += outline.segments().get((site.first() + k) % names.size()).length();
+    }
+    boolean clips = choice.treatment() == Treatment.CLIPS;
+    boolean notches = choice.treatment() == Treatment.NOTCHES;
+    return new CornerPlan.Row(
+        length / count,
+        notches ? cutLine.mouth(i, grip) : 0,
+        clips ? HollowChooser.CLIP_TIP : notches ? CornerCut.JOINED : 0);
+  }
+
+  private CornerPlan corner(int i, double grip) {
     CornerSite site = sites.get(i);
     TautPath path = path(site);
     CornerChoice choice = choices.get(i);
@@ -298,7 +304,8 @@ public final class CoverDeveloper {
         first,
         second,
         site.sharp() && !site.hollow() ? FlapStrain.of(frame(i)) : 0,
-        stretch);
+        stretch,
+        row(i, grip));
   }
 
   private CornerFrame frame(int site) {

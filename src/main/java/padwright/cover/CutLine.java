@@ -245,20 +245,36 @@ final class CutLine {
 
   /** The whole rounding of a corner with its V-notches. */
   private List<Segment> notched(int site, double edge, Vec2 from, Vec2 to) {
+    List<Segment> arcs = arcs(site);
+    return notches(site, edge)
+        .line(edge, cutOff(arcs.get(0), from, true), cutOff(arcs.get(arcs.size() - 1), to, false));
+  }
+
+  /** The mouth of the widest notch of a rounding at the cut line, mm. */
+  double mouth(int site, double grip) {
+    double edge = edge(sites.get(site).first(), true, grip);
+    return notches(site, edge).widest(edge);
+  }
+
+  private List<Segment> arcs(int site) {
     CornerSite s = sites.get(site);
     List<Segment> arcs = new ArrayList<>();
     int n = outline.segments().size();
     for (int k = 0; k < s.arcs(); k++) {
       arcs.add(outline.segments().get((s.first() + k) % n));
     }
+    return arcs;
+  }
+
+  private NotchedArcs notches(int site, double edge) {
+    CornerSite s = sites.get(site);
     TautPath path = path(s.first());
     double tip = path.backStart() + CornerCut.JOINED;
     double d = path.developed();
     // All that the notches take at the trim line: what lies on the back.
     double atTrim = chooser.fullness(s, d) - chooser.fullness(s, path.backStart());
     double mouth = Math.max(0, atTrim) * (edge - tip) / (d - tip);
-    return new NotchedArcs(arcs, choices.get(site).notches(), tip, mouth)
-        .line(edge, cutOff(arcs.get(0), from, true), cutOff(arcs.get(arcs.size() - 1), to, false));
+    return new NotchedArcs(arcs(site), choices.get(site).notches(), tip, mouth);
   }
 
   /** How much of an arc's turn a corner beside it cuts off, radians. */

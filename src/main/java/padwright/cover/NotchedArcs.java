@@ -45,7 +45,7 @@ final class NotchedArcs {
     for (int j = 0; j < notches; j++) {
       double middle = start + (j + 0.5) * step;
       double radius = arcAt(middle - start).radius() + edge;
-      double half = Math.min(WIDEST * step, mouth / notches / 2 / radius);
+      double half = half(step, radius);
       if (middle - half < at || middle + half > end) {
         continue;
       }
@@ -57,6 +57,21 @@ final class NotchedArcs {
     }
     arcs(out, at, end, start, edge);
     return out;
+  }
+
+  private double half(double step, double radius) {
+    return Math.min(WIDEST * step, mouth / notches / 2 / radius);
+  }
+
+  /** The mouth of the widest, straight across at the cut line, mm. */
+  double widest(double edge) {
+    double step = arcs.stream().mapToDouble(Segment::sweep).sum() / notches;
+    double widest = 0;
+    for (int j = 0; j < notches; j++) {
+      double radius = arcAt((j + 0.5) * step).radius() + edge;
+      widest = Math.max(widest, 2 * radius * Math.sin(half(step, radius)));
+    }
+    return widest;
   }
 
   private static void line(List<Segment> out, Vec2 a, Vec2 b) {

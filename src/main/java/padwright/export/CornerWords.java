@@ -119,6 +119,7 @@ final class CornerWords {
               "Lay the fullness in pleats "
                   + mm(plan.pleatDepth())
                   + " deep, "
+                  + (plan.pleats() > 1 ? mm(plan.row().spacing()) + " apart, " : "")
                   + (rim ? "halving the gaps in turn" : "from the middle of the rounding outwards")
                   + ", each opening away from the front.",
               "All " + plan.pleats() + " pleats run straight down the side, evenly spaced.",
@@ -130,8 +131,13 @@ final class CornerWords {
           List.of(
               "The cover, flat, seen from its face: "
                   + plan.pleats()
-                  + " V-notches, cut out with the cover; their points stop just past the back"
-                  + " arris.",
+                  + " V-notches, "
+                  + mm(plan.row().spacing())
+                  + " apart and "
+                  + mm(plan.row().mouth())
+                  + " wide at the cut line, cut out with the cover; their points stop "
+                  + mm(plan.row().stop())
+                  + " past the back arris.",
               down + fullness,
               "Ease the fullness in along "
                   + turn

@@ -167,6 +167,10 @@ public final class PiecesJson implements Closeable {
       json.writeStringField("treatment", Words.of(corner.treatment()));
       json.writeStringField("over", corner.over());
       json.writeNumberField("turn", corner.turn());
+      json.writeNumberField("count", corner.pleats());
+      json.writeNumberField("spacing", corner.row().spacing());
+      json.writeNumberField("mouth", corner.row().mouth());
+      json.writeNumberField("stop", corner.row().stop());
       json.writeArrayFieldStart("folds");
       for (CornerPlan.Fold fold : corner.folds()) {
         json.writeStartObject();

@@ -274,9 +274,32 @@ public final class FiguresText {
       width = Math.max(width, c.name().length() + 2);
     }
     for (CornerPlan c : r.cover().corners()) {
-      String text = words(c.treatment()) + ": " + c.reason();
+      String text = words(c.treatment()) + ": " + c.reason() + row(c);
       out.append(Sentences.block(INDENT, c.name(), width, text));
     }
+  }
+
+  /** How many stand along a curve, and how. */
+  private static String row(CornerPlan c) {
+    if (c.row().spacing() == 0) {
+      return "";
+    }
+    String many =
+        switch (c.treatment()) {
+          case CLIPS -> c.pleats() == 1 ? "clip" : "clips";
+          case NOTCHES -> c.pleats() == 1 ? "notch" : "notches";
+          default -> c.pleats() == 1 ? "pleat" : "pleats";
+        };
+    return Sentence.of("; %d %s", c.pleats(), many)
+        + (c.pleats() > 1
+            ? Sentence.of(", %.1f apart along the base's edge", c.row().spacing())
+            : "")
+        + (c.row().mouth() > 0
+            ? Sentence.of(", %.1f wide at the cut line", c.row().mouth())
+            : c.pleatDepth() > 0 ? Sentence.of(", %.1f deep", c.pleatDepth()) : "")
+        + (c.row().stop() > 0
+            ? Sentence.of(", stopping %.0f short of the back arris", c.row().stop())
+            : "");
   }
 
   /** Findings in sentences, each after its level. */

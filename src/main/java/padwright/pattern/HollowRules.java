@@ -127,12 +127,16 @@ final class HollowRules {
         "hollow-stretch",
         takes ? NOTE : STOP,
         FindingRules.text(
-            "%s is hollow%s: the covering %s; %d %s the turn-under open.",
+            "%s is hollow%s: the covering %s; %d %s the turn-under open%s.",
             FindingRules.capital(c.name()),
             c.radius() > 0 ? FindingRules.text(" with a radius of %.0f", c.radius()) : "",
             need,
             c.pleats(),
-            c.pleats() == 1 ? "clip lets" : "clips let"),
+            c.pleats() == 1 ? "clip lets" : "clips let",
+            c.row().spacing() > 0
+                ? FindingRules.text(
+                    ", %.1f apart, %.0f short of the back arris", c.row().spacing(), c.row().stop())
+                : ""),
         cannot ? -1 : 100 * c.stretchNeeded(),
         100 * gives,
         "%",

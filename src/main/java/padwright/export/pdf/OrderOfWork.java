@@ -269,12 +269,12 @@ final class OrderOfWork {
   private void corners() {
     List<String> said = new ArrayList<>();
     for (CornerPlan c : part.cover().corners()) {
-      String how = corner(c);
+      String how = CornerSteps.of(c);
       if (!said.contains(how)) {
         said.add(how);
         List<String> names =
             part.cover().corners().stream()
-                .filter(o -> corner(o).equals(how))
+                .filter(o -> CornerSteps.of(o).equals(how))
                 .map(CornerPlan::name)
                 .toList();
         boolean all = names.size() == part.cover().corners().size();
@@ -282,29 +282,6 @@ final class OrderOfWork {
         steps.add(where + ": " + how);
       }
     }
-  }
-
-  private static String corner(CornerPlan c) {
-    String relief =
-        c.reliefStop() > 0
-            ? " The relief cut's raw edge stays "
-                + Sizes.mm(c.reliefStop())
-                + " mm behind the fold that hides it."
-            : "";
-    String over = c.over().isEmpty() ? "" : ", the " + c.over() + " on top";
-    return switch (c.treatment()) {
-      case AUTO -> throw new IllegalArgumentException("a corner plan has a treatment");
-      case SINGLE_PLEAT -> "single pleat" + over + ", its fold on the arris." + relief;
-      case DOUBLE_PLEAT -> "double pleat, both folds meeting on the arris." + relief;
-      case MITRED_END -> "mitred end" + over + ", folded at the corner." + relief;
-      case EASED -> "ease the fullness in evenly, no fold on the face." + relief;
-      case PLEATS ->
-          c.pleats() + " even pleats, " + Sizes.mm(c.pleatDepth()) + " mm deep each." + relief;
-      case GUSSET ->
-          "hollow corner: the gusset's crease on the arris, its halves turned under apart.";
-      case CLIPS -> c.pleats() + " clips from the cut line, each stopping short of the back arris.";
-      case NOTCHES -> c.pleats() + " notches, their mouths closed on the back." + relief;
-    };
   }
 
   private void finish() {

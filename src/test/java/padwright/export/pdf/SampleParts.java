@@ -207,7 +207,8 @@ final class SampleParts {
               3,
               3,
               0,
-              0));
+              0,
+              CornerPlan.Row.NONE));
     }
     return list;
   }
