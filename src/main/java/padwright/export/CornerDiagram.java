@@ -29,6 +29,10 @@ public final class CornerDiagram {
   private static final double PICTURE = 56;
   private static final double GAP = 8;
   private static final int COLUMNS = 3;
+
+  /** Where a viewer has not the font, the one it takes instead may be this much wider. */
+  private static final double WIDER = 1.12;
+
   private static final double EDGE = 6;
   private static final double PITCH = Lettering.NOTE * Lettering.LEADING;
 
@@ -170,7 +174,7 @@ public final class CornerDiagram {
             false,
             Integer.toString(number)));
     double at = y - PICTURE - 1;
-    for (String line : wrapped(sentence, CELL)) {
+    for (String line : wrapped(sentence, CELL / WIDER)) {
       at -= PITCH;
       items.add(note(new Vec2(x, at), line));
     }
