@@ -104,6 +104,11 @@ final class CutLine {
         int last = (chain.first() + chain.arcs() - 1) % names.size();
         List<Vec2> end = joints.get(last);
         List<Segment> notched = notched(site, edge, from, end.get(0));
+        if (notched.isEmpty()) {
+          // The cuts of the corners beside it take all of a short rounding.
+          add(out, from, end.get(0));
+          return;
+        }
         add(out, from, notched.get(0).start());
         out.addAll(notched);
         add(out, out.get(out.size() - 1).end(), end.get(0));

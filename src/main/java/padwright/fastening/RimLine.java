@@ -29,14 +29,14 @@ final class RimLine {
     double front = frontDistance(line, Vec2.polar(-Math.PI / 2 + seen.ordinal() * Math.PI / 2));
     for (int j = 0; j < n; j++) {
       double at = (front + j * length / n) % length;
-      Segment s = line.segments().get(0);
-      for (Segment candidate : line.segments()) {
-        s = candidate;
-        if (at <= s.length()) {
-          break;
-        }
-        at -= s.length();
+      int last = line.segments().size() - 1;
+      int i = 0;
+      // Rounding may leave a place a hair past the end of the last segment: that is its end.
+      while (i < last && at > line.segments().get(i).length()) {
+        at -= line.segments().get(i).length();
+        i++;
       }
+      Segment s = line.segments().get(i);
       double fraction = Math.min(1, at / s.length());
       Vec2 direction = s.directionAt(fraction);
       places.add(

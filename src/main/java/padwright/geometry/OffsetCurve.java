@@ -21,6 +21,9 @@ public final class OffsetCurve {
   /** A shorter piece, mm, is rounding. */
   private static final double SHORTEST = 1e-7;
 
+  /** A piece so short, mm, joins nothing that its neighbours do not: rounding of a smooth joint. */
+  private static final double CRUMB = 1e-4;
+
   /** A corner that turns less, as the sine of its turn, is none: neighbours are all but in line. */
   private static final double BLUNT = 1e-6;
 
@@ -353,7 +356,12 @@ public final class OffsetCurve {
   /** A loop whose joints meet exactly, and with pieces of one line or arc made whole again. */
   private static Path closed(List<Segment> loop) {
     List<Segment> whole = new ArrayList<>();
+    boolean crumbs = loop.stream().filter(s -> s.chord() > CRUMB).count() > 2;
     for (Segment s : loop) {
+      if (crumbs && s.chord() <= CRUMB && Math.abs(s.bulge()) < 1) {
+        // Where a kink is all but smooth: what is left over there would cross its neighbours.
+        continue;
+      }
       Segment last = whole.isEmpty() ? null : whole.get(whole.size() - 1);
       if (last != null && last.end().distance(s.start()) > 0) {
         s = new Segment(last.end(), s.end(), s.bulge());

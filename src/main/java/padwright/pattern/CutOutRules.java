@@ -19,7 +19,8 @@ import padwright.fastening.TurnedBack;
 import padwright.fastening.TurnedThrough;
 import padwright.fastening.VentPlanner;
 import padwright.geometry.Bounds;
-import padwright.geometry.Offset;
+import padwright.geometry.MovedIn;
+import padwright.geometry.Path;
 import padwright.geometry.PathGap;
 import padwright.shape.PadShape;
 
@@ -265,7 +266,7 @@ final class CutOutRules {
    */
   private void bare(Opening o) {
     double wall = shape.section().top();
-    double left = Offset.by(o.hole(), -wall).map(p -> p.area()).orElse(0.0);
+    double left = MovedIn.of(o.hole(), -wall).loops().stream().mapToDouble(Path::area).sum();
     double area = Math.max(0, o.hole().length() * wall - (o.hole().area() - left));
     findings.add(
         Finding.of(

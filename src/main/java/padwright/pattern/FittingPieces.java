@@ -10,6 +10,7 @@ import padwright.fastening.FittingPlan.Patch;
 import padwright.fastening.FittingPlan.Round;
 import padwright.fastening.MountingPlanner;
 import padwright.fastening.TurnedThrough;
+import padwright.geometry.MovedIn;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Vec2;
@@ -130,22 +131,23 @@ final class FittingPieces {
     points.add(area(stretched(o.hole()), o.name()));
     TurnedThrough turned = o.turned().orElseThrow();
     double bend = Math.PI / 4 * spec.coverThickness();
-    inside(o, bend / 2).ifPresent(p -> lines.add(line(LineKind.FOLD, p)));
+    inside(o, bend / 2).forEach(p -> lines.add(line(LineKind.FOLD, p)));
     if (!turned.within()) {
       return;
     }
     if (turned.reaches()) {
-      inside(o, turned.wall() - bend / 2).ifPresent(p -> lines.add(line(LineKind.FOLD, p)));
+      inside(o, turned.wall() - bend / 2).forEach(p -> lines.add(line(LineKind.FOLD, p)));
       if (turned.reach() > turned.wall() + turned.turnUnder() + 1) {
         inside(o, turned.wall() + turned.turnUnder())
-            .ifPresent(p -> lines.add(line(LineKind.TRIM, p)));
+            .forEach(p -> lines.add(line(LineKind.TRIM, p)));
       }
     }
     turned.slits().forEach(s -> lines.add(line(LineKind.SLIT, stretched(s))));
   }
 
-  private Optional<Path> inside(Opening o, double by) {
-    return Offset.by(o.hole(), -by).map(this::stretched);
+  /** The line so far inside a hole; several where it comes apart. */
+  private List<Path> inside(Opening o, double by) {
+    return MovedIn.of(o.hole(), -by).loops().stream().map(this::stretched).toList();
   }
 
   private Path stretched(Path p) {
@@ -157,8 +159,9 @@ final class FittingPieces {
     for (Opening o : fittings.cutOuts()) {
       outside(o, spec.dustCoverInset()).ifPresent(p -> lines.add(line(LineKind.FOLD, p)));
       // Where a hole is smaller than the turn, what there is is turned.
-      Optional<Path> cut = Offset.by(o.hole(), spec.dustCoverInset() - spec.dustCoverTurn());
-      inner.add(cut.orElse(o.hole()));
+      double by = spec.dustCoverInset() - spec.dustCoverTurn();
+      List<Path> cut = by < 0 ? MovedIn.of(o.hole(), by).loops() : outside(o, by).stream().toList();
+      inner.addAll(cut.isEmpty() ? List.of(o.hole()) : cut);
       points.add(area(o.hole(), o.name()));
     }
     for (Round t : fittings.inserts()) {
