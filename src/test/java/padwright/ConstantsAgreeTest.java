@@ -192,6 +192,8 @@ class ConstantsAgreeTest {
           "fastening.StaplePlanner#HALF_TURNED",
           "fastening.VentPlanner#STEP",
           "fastening.VentPlanner#FLAT",
+          "pattern.CoverStaples#CHORD_ERROR",
+          "pattern.CoverStaples#SAME",
           "pattern.DryFit#SAID",
           "pattern.FindingRules#ROUNDING",
           "pattern.RunRules#NEAR",

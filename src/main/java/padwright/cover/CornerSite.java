@@ -126,7 +126,7 @@ record CornerSite(
     String before = names.get(i);
     String after = names.get((i + 1) % n);
     return new CornerSite(
-        Outlines.cornerName(before, after),
+        Outlines.cornerName(before, after, names),
         i,
         0,
         turn,
@@ -160,7 +160,7 @@ record CornerSite(
     String after = Outlines.facing(names.get(next), segments.get(next));
     String own = names.get(first);
     boolean plain = Outlines.SIDES.contains(Outlines.sideOf(names.get(previous)));
-    String name = closed ? "rim" : plain ? Outlines.cornerName(before, after) : own;
+    String name = closed ? "rim" : plain ? Outlines.cornerName(before, after, names) : own;
     Segment middle = segments.get((first + count / 2) % n);
     Vec2 apex = count % 2 == 1 ? middle.pointAt(0.5) : middle.start();
     return new CornerSite(

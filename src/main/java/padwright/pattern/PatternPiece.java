@@ -100,7 +100,7 @@ public record PatternPiece(
   }
 
   /**
-   * A staple, seen on the back of the base.
+   * A staple: on the back of the base, or where it goes through the flat cover.
    *
    * @param number order of driving, from 1
    * @param angle direction of its crown, radians

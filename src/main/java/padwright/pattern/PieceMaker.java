@@ -258,7 +258,7 @@ final class PieceMaker {
         cut,
         List.of(),
         lines,
-        List.of(),
+        new CoverStaples(shape, cover, this::stretched).of(staples),
         PieceEdges.centreMarks(cut),
         Optional.of(warp),
         spec.covering().nap(),

@@ -182,17 +182,24 @@ public final class Outlines {
 
   /**
    * The name of the corner between two sides, such as "front right"; between two sides of a free
-   * outline the number of the point they share, such as "point 3".
+   * outline the number of the point they share, such as "point 3", or the name of the side between
+   * them that they were lengthened over.
+   *
+   * @param names of all sides of the outline
    */
-  public static String cornerName(String before, String after) {
+  public static String cornerName(String before, String after, List<String> names) {
     int[] from = numbers(before);
     int[] to = numbers(after);
     if (from.length > 0 && to.length > 0) {
-      // Side k starts from point k; the last one ends at the first point.
-      for (int a : from) {
-        for (int b : to) {
-          if (Math.abs(a - b) == 1) {
-            return "point " + Math.max(a, b);
+      int all = names.stream().flatMapToInt(n -> Arrays.stream(numbers(n))).max().orElse(0);
+      for (int over = 1; over <= 2; over++) {
+        for (int a : from) {
+          for (int b : to) {
+            // Side k starts from point k; the last one ends at the first point.
+            int first = next(a, over, all) == b ? a : next(b, over, all) == a ? b : 0;
+            if (first > 0) {
+              return over == 1 ? "point " + next(first, 1, all) : SIDE + next(first, 1, all);
+            }
           }
         }
       }
@@ -206,5 +213,10 @@ public final class Outlines {
     }
     boolean level = before.equals("front") || before.equals("back");
     return level ? before + " " + after : after + " " + before;
+  }
+
+  /** The number of the side so many on from another, of so many in all. */
+  private static int next(int side, int on, int all) {
+    return (side - 1 + on) % all + 1;
   }
 }
