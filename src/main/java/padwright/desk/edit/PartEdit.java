@@ -21,6 +21,8 @@ public final class PartEdit {
   private final JobReader reader;
   private final Units units;
 
+  private volatile Written written;
+
   public PartEdit(JobReader reader, Units units) {
     this.reader = reader;
     this.units = units;
@@ -57,6 +59,11 @@ public final class PartEdit {
   /** A length in mm as it would be typed into a field. */
   public static String shown(double mm, boolean metric) {
     return FieldWords.of(mm, metric ? Units.MM : Units.INCH);
+  }
+
+  /** The same in other units; itself where they are its own. */
+  public PartEdit in(Units other) {
+    return other == units ? this : new PartEdit(reader, other);
   }
 
   /** The unit of a number typed without one. */
@@ -113,8 +120,20 @@ public final class PartEdit {
 
   /** What a field holds, as it could be typed; empty where it is left out. */
   public String shown(WrappedPad pad, PartField field) {
-    return new FieldWords(pad, field, units).shown(asked(pad, field.place()));
+    return new FieldWords(pad, field, units).shown(new Place(field.place()).get(read(pad)));
   }
+
+  /** The part as it is written, only to be looked at: many fields are asked of one part. */
+  private Map<String, Object> read(WrappedPad pad) {
+    Written now = written;
+    if (now == null || now.pad() != pad) {
+      now = new Written(pad, PartTree.of(pad, units));
+      written = now;
+    }
+    return now.tree();
+  }
+
+  private record Written(WrappedPad pad, Map<String, Object> tree) {}
 
   /** What is written at a place, as a tree of the job file. */
   public Optional<Object> asked(WrappedPad pad, String place) {

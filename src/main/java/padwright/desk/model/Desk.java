@@ -45,6 +45,7 @@ public final class Desk {
   private AtomicBoolean cancelled = new AtomicBoolean();
   private int progress = -1;
   private long edition;
+  private PartEdit edit;
 
   /**
    * @param window runs what it is given on the window's thread
@@ -53,6 +54,7 @@ public final class Desk {
   public Desk(Catalogue catalogue, Job job, Executor window, Executor work, FaultLog log) {
     this.catalogue = catalogue;
     this.reader = new JobReader(catalogue);
+    this.edit = new PartEdit(reader, job.units());
     this.window = window;
     this.room = new EngineRoom(catalogue, work, log::add, System::nanoTime);
     this.bench = new BenchMaker(catalogue, room, reader);
@@ -138,7 +140,8 @@ public final class Desk {
 
   /** Changes a part at places of its job file. */
   public PartEdit edit() {
-    return new PartEdit(reader, job().units());
+    edit = edit.in(job().units());
+    return edit;
   }
 
   /** Puts another part on the bench. */

@@ -50,6 +50,7 @@ final class DeskWindow extends BorderPane {
   private final Tab findingsTab;
   private final TabPane facts = new TabPane();
   private final TabPane bodies = new TabPane();
+  private final Seen shownSolid = new Seen();
   private final Label status = new Label();
   private final Button cancel = new Button("Leave it for now");
   private final VBox top = new VBox();
@@ -176,7 +177,9 @@ final class DeskWindow extends BorderPane {
     } else if (status.getText().endsWith("parts worked out")) {
       say("");
     }
-    desk.bench().solid().ifPresent(solid::show);
+    if (shownSolid.changed(desk.bench().solid().orElse(null))) {
+      desk.bench().solid().ifPresent(solid::show);
+    }
   }
 
   /** What the title bar says; a mark before it where there is something to save. */

@@ -17,6 +17,7 @@ import padwright.desk.model.FigureRows.Row;
 
 /** The sizes of the part as a table that can be copied. */
 final class FiguresPane extends BorderPane {
+  private final Seen seen = new Seen();
   private final Desk desk;
   private final TableView<Row> table = new TableView<>();
 
@@ -36,7 +37,12 @@ final class FiguresPane extends BorderPane {
     foot.getStyleClass().add("pane-head");
     setCenter(table);
     setBottom(foot);
-    desk.onChange(this::refresh);
+    desk.onChange(
+        () -> {
+          if (seen.changed(desk.bench().result().orElse(null), desk.job().units())) {
+            refresh();
+          }
+        });
     refresh();
   }
 

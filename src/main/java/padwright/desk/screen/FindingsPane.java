@@ -15,6 +15,7 @@ import padwright.desk.model.FindingRow;
 
 /** What there is to know of the part, the gravest first; a click shows where. */
 final class FindingsPane extends BorderPane {
+  private final Seen seen = new Seen();
   private final Desk desk;
   private final ListView<FindingRow> list = new ListView<>();
   private final Label why = new Label();
@@ -41,7 +42,12 @@ final class FindingsPane extends BorderPane {
     why.getStyleClass().add("level-stop");
     why.setId("refusal");
     setCenter(list);
-    desk.onChange(this::refresh);
+    desk.onChange(
+        () -> {
+          if (seen.changed(desk.bench())) {
+            refresh();
+          }
+        });
     refresh();
   }
 

@@ -11,11 +11,14 @@ import javafx.scene.text.TextAlignment;
 import padwright.desk.view.SectionForm.Kind;
 import padwright.desk.view.SectionForm.Line;
 import padwright.geometry.Bounds;
+import padwright.geometry.HatchLines;
+import padwright.geometry.Segment;
 import padwright.geometry.Vec2;
 
 /** Draws hatched areas, lines, dimensions and words that are cut where they do not fit. */
 final class FormBrush {
   private static final double TICK = 4;
+  private static final double GENTLE = Math.atan(0.4);
   private static final String MORE = "\u2026";
 
   private final GraphicsContext g;
@@ -53,47 +56,42 @@ final class FormBrush {
     if (outline.size() < 3) {
       return;
     }
-    g.save();
     path(outline, true);
     g.setFill(colours.tone(kind, number));
     g.fill();
-    g.clip();
-    hatch(kind, number, Bounds.of(outline));
-    g.restore();
+    hatch(kind, number, outline);
     outline(outline, true, heavy ? 2.5 : 1);
   }
 
-  private void hatch(Kind kind, int number, Bounds b) {
+  private void hatch(Kind kind, int number, List<Vec2> outline) {
     g.setStroke(colours.faint());
     g.setLineWidth(0.6);
     switch (kind) {
-      case BOARD -> slanted(b, 7, 1);
+      case BOARD -> slanted(outline, 7, -Math.PI / 4);
       case FOAM -> {
-        slanted(b, 14, number % 2 == 0 ? -1 : 0.4);
+        slanted(outline, 14, number % 2 == 0 ? Math.PI / 4 : -GENTLE);
         if (number % 2 == 1) {
-          slanted(b, 14, -0.4);
+          slanted(outline, 14, GENTLE);
         }
       }
-      case WADDING -> slanted(b, 4, 1e6);
+      case WADDING -> slanted(outline, 4, Math.PI / 2);
       case COVER, EDGE, STAPLES -> {}
     }
   }
 
   /**
-   * Lines at a pitch across themselves; {@code slope} is how far up they go for each point along.
+   * Lines at a pitch across themselves, in one stroke: cut to the outline beforehand, since a clip
+   * makes the toolkit blend the whole canvas.
+   *
+   * @param angle of the lines, radians, y downwards
    */
-  private void slanted(Bounds b, double pitch, double slope) {
-    if (slope > 1e3) {
-      for (double x = Math.floor(b.minX() / pitch) * pitch; x < b.maxX(); x += pitch) {
-        g.strokeLine(x, b.minY(), x, b.maxY());
-      }
-      return;
+  private void slanted(List<Vec2> outline, double pitch, double angle) {
+    g.beginPath();
+    for (Segment line : HatchLines.inside(outline, angle, pitch)) {
+      g.moveTo(line.start().x(), line.start().y());
+      g.lineTo(line.end().x(), line.end().y());
     }
-    double rise = b.width() * Math.abs(slope);
-    double step = pitch * Math.sqrt(1 + slope * slope);
-    for (double y = b.minY() - rise; y < b.maxY() + rise; y += step) {
-      g.strokeLine(b.minX(), y + (slope > 0 ? rise : 0), b.maxX(), y + (slope > 0 ? 0 : rise));
-    }
+    g.stroke();
   }
 
   void outline(List<Vec2> points, boolean closed, double width) {

@@ -34,6 +34,7 @@ final class PartCell extends ListCell<Integer> {
   private final Label many = new Label();
   private final Label level = new Label();
   private final HBox row;
+  private final Seen seen = new Seen();
 
   PartCell(Desk desk, Look look) {
     this.desk = desk;
@@ -67,12 +68,28 @@ final class PartCell extends ListCell<Integer> {
   protected void updateItem(Integer number, boolean empty) {
     super.updateItem(number, empty);
     if (empty || number == null || number >= desk.job().parts().size()) {
+      seen.forget();
       setGraphic(null);
       setText(null);
       return;
     }
+    show(number);
+  }
+
+  /** Shows its part again if that, or what is known of it, is another. */
+  void follow() {
+    if (!isEmpty() && getItem() != null && getItem() < desk.job().parts().size()) {
+      show(getItem());
+    }
+  }
+
+  private void show(int number) {
     WrappedPad pad = (WrappedPad) desk.job().parts().get(number);
     Optional<PartAnswer> answer = desk.answer(number);
+    Boolean dark = look.dark();
+    if (!seen.changed(pad, answer.orElse(null), dark) && getGraphic() == row) {
+      return;
+    }
     Optional<PartResult> result = answer.flatMap(PartAnswer::result);
     name.setText(pad.name());
     many.setText(

@@ -23,6 +23,7 @@ import padwright.pattern.PatternPiece;
 
 /** The pieces flat, one at a time, as they are printed; also sections, corners and the wrap map. */
 final class PiecesPane extends BorderPane {
+  private final Seen seen = new Seen();
   private static final String COVER = "cover";
 
   private final Desk desk;
@@ -78,7 +79,12 @@ final class PiecesPane extends BorderPane {
     setBottom(measured);
     setMinSize(0, 0);
     look.onChange(view::setDark);
-    desk.onChange(this::refresh);
+    desk.onChange(
+        () -> {
+          if (seen.changed(desk.bench(), desk.now())) {
+            refresh();
+          }
+        });
     refresh();
   }
 

@@ -39,6 +39,7 @@ final class PlanPane extends BorderPane {
   private final Button byPoints = button("Draw by points", "plan-by-points");
   private final Button add = button("Add point", "plan-add");
   private final Button remove = button("Remove point", "plan-remove");
+  private final Seen seen = new Seen();
   private final FormStyle style = new FormStyle();
   private boolean dark;
   private double text = TEXT;
@@ -63,8 +64,10 @@ final class PlanPane extends BorderPane {
     restyle();
     desk.onChange(
         () -> {
-          plan.refresh();
-          show();
+          if (seen.changed(desk.bench(), desk.now())) {
+            plan.refresh();
+            show();
+          }
         });
     show();
   }

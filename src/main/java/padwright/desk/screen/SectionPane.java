@@ -47,6 +47,7 @@ public final class SectionPane extends BorderPane {
   private final MemberStrip strip;
   private final ScrollPane below;
   private final ComboBox<SectionCut> cuts = new ComboBox<>();
+  private final Seen seen = new Seen();
   private final FormStyle style = new FormStyle();
   private double text = TEXT;
   private boolean arranging;
@@ -89,7 +90,12 @@ public final class SectionPane extends BorderPane {
     getStyleClass().add("section-pane");
     style.apply(this, FormColours.of(false), text);
     setMinSize(300, 240);
-    desk.onChange(this::arrange);
+    desk.onChange(
+        () -> {
+          if (seen.changed(desk.bench(), desk.now())) {
+            arrange();
+          }
+        });
     widthProperty().addListener(o -> arrange());
     heightProperty().addListener(o -> arrange());
     foot.heightProperty().addListener(o -> arrange());

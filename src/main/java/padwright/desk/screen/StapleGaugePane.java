@@ -24,6 +24,7 @@ public final class StapleGaugePane extends Region {
   /** Usual size of letters, points. */
   static final double TEXT = 12;
 
+  private final Seen seen = new Seen();
   private final Desk desk;
   private final Canvas canvas = new Canvas();
   private OptionalInt position = OptionalInt.empty();
@@ -45,7 +46,12 @@ public final class StapleGaugePane extends Region {
     setAccessibleHelp("Left and Right go from staple to staple, Home to the worst");
     setOnMousePressed(e -> requestFocus());
     setOnKeyPressed(this::key);
-    desk.onChange(this::paint);
+    desk.onChange(
+        () -> {
+          if (seen.changed(desk.bench(), desk.now())) {
+            paint();
+          }
+        });
   }
 
   /** Told the number of the staple that is gone to, counted from 1; 0 for the worst. */
