@@ -7,6 +7,7 @@ import padwright.design.Units;
 import padwright.design.WrappedPad;
 import padwright.desk.edit.OutlineChange;
 import padwright.desk.edit.OutlineEdit;
+import padwright.desk.edit.PartEdit;
 import padwright.desk.edit.PartField;
 import padwright.desk.edit.PlanItem;
 import padwright.desk.edit.Remedy;
@@ -36,8 +37,12 @@ public final class PlanDesk {
   private Optional<InputRefused> refusal = Optional.empty();
   private Optional<Drag> drag = Optional.empty();
 
-  /** What is dragged, from which part, and where it rests now. */
-  private record Drag(Hit what, WrappedPad from, Rest rest) {}
+  /** What is dragged, from which part, where it rests now, and how far off it was taken hold of. */
+  private record Drag(Hit what, WrappedPad from, Rest rest, Optional<Vec2> held) {
+    Drag to(Rest next, Optional<Vec2> by) {
+      return new Drag(what, from, next, by);
+    }
+  }
 
   public PlanDesk(Desk desk) {
     this.desk = desk;
@@ -193,8 +198,9 @@ public final class PlanDesk {
     item(what).ifPresent(this::choose);
     desk.settle();
     refusal = Optional.empty();
-    if (what instanceof Hit.Point || what instanceof Hit.Middle) {
-      drag = Optional.of(new Drag(what, desk.pad(), new Rest(Vec2.ZERO, List.of())));
+    if (!(what instanceof Hit.Side)) {
+      Rest none = new Rest(Vec2.ZERO, List.of());
+      drag = Optional.of(new Drag(what, desk.pad(), none, Optional.empty()));
     }
   }
 
@@ -208,7 +214,10 @@ public final class PlanDesk {
     drag.ifPresent(
         d -> {
           Rest rest;
-          if (d.what() instanceof Hit.Point p) {
+          if (d.what() instanceof Hit.Member) {
+            dragMember(d, to);
+            return;
+          } else if (d.what() instanceof Hit.Point p) {
             int k = p.number();
             rest = PlanSnap.of(plan, k, to, grid(), reach);
             change(pad -> outline(pad).moved(k, rest.at()), "move point " + (k + 1), "plan drag");
@@ -218,8 +227,43 @@ public final class PlanDesk {
             String label = "bend " + OutlineEdit.side(k);
             change(pad -> outline(pad).bent(k, rest.at(), STRAIGHT), label, "plan drag");
           }
-          drag = Optional.of(new Drag(d.what(), d.from(), rest));
+          drag = Optional.of(d.to(rest, d.held()));
         });
+  }
+
+  /** What lies on the board keeps as far from the pointer as where it was taken hold of. */
+  private void dragMember(Drag d, Vec2 to) {
+    String member = ((Hit.Member) d.what()).name();
+    Optional<Vec2> now = place();
+    if (now.isEmpty()) {
+      return;
+    }
+    Vec2 held = d.held().orElse(to.minus(now.get()));
+    Vec2 at = to.minus(held);
+    Vec2 next = new Vec2(grid().nearest(at.x()), grid().nearest(at.y()));
+    change(
+        pad ->
+            desk.edit()
+                .with(
+                    pad,
+                    PartEdit.Step.mm(member + ".x", next.x()),
+                    PartEdit.Step.mm(member + ".y", next.y())),
+        "move " + chosen.words(),
+        "plan drag");
+    Vec2 rest = plan.middle().plus(place().orElse(next));
+    drag = Optional.of(d.to(new Rest(rest, List.of()), Optional.of(held)));
+  }
+
+  /** Where what is chosen lies from the middle of the outline, mm; empty where it has no place. */
+  public Optional<Vec2> place() {
+    if (!(chosen instanceof PlanItem.Member m)) {
+      return Optional.empty();
+    }
+    Optional<Double> x = desk.field(m.member() + ".x").flatMap(desk::value);
+    Optional<Double> y = desk.field(m.member() + ".y").flatMap(desk::value);
+    return x.isPresent() && y.isPresent()
+        ? Optional.of(new Vec2(x.get(), y.get()))
+        : Optional.empty();
   }
 
   public boolean dragging() {
@@ -249,13 +293,19 @@ public final class PlanDesk {
   }
 
   /**
-   * Moves the point that is chosen by so many steps, or bends the side outwards; false where what
-   * is chosen cannot be moved.
+   * Moves the point or what lies on the board that is chosen by so many steps, or bends the side
+   * outwards; false where what is chosen cannot be moved.
    */
   public boolean nudge(int right, int up) {
     List<PartField> fields = plan.drawn() ? source.fields() : List.of();
     if (chosen instanceof PlanItem.Point && plan.drawn()) {
       refusal = right != 0 ? source.nudge(fields.get(0), right) : source.nudge(fields.get(1), up);
+      return true;
+    }
+    if (chosen instanceof PlanItem.Member m && place().isPresent()) {
+      String axis = right != 0 ? ".x" : ".y";
+      PartField field = desk.field(m.member() + axis).orElseThrow();
+      refusal = source.nudge(field, right != 0 ? right : up);
       return true;
     }
     Optional<PartField> rise =

@@ -17,7 +17,7 @@ final class KeyList {
           "In a drawing: arrows move it, + and - zoom, 0 fits it, M measures",
           "While measuring: arrows move the cross, N goes to the next place, Enter sets a point",
           "On the solid: arrows turn it, + and - zoom, Page Up and Page Down open and close it",
-          "On the plan: N, Shift+N choose the next, the one before; arrows move a point, bend a side",
+          "On the plan: N, Shift+N choose the next, the one before; arrows move or bend it",
           "   Shift+arrow ten steps; Insert or A adds a point, Delete removes it; Enter its fields",
           "   Escape puts a drag back, then chooses the whole outline, where arrows move the plan",
           "In the staple gauge: Left and Right go from staple to staple, Home to the worst",

@@ -64,7 +64,7 @@ final class PlanControls {
   private void move(MouseEvent e) {
     Optional<Hit> hit = sheet.hit(new Vec2(e.getX(), e.getY()));
     sheet.point(hit.flatMap(plan::item));
-    boolean handle = hit.filter(h -> h instanceof Hit.Point || h instanceof Hit.Middle).isPresent();
+    boolean handle = hit.filter(h -> !(h instanceof Hit.Side)).isPresent();
     sheet.setCursor(handle ? Cursor.MOVE : hit.isPresent() ? Cursor.HAND : Cursor.DEFAULT);
   }
 

@@ -224,6 +224,15 @@ final class PlanSheet extends Region {
     if (rest.isEmpty() || plan.refusal().isPresent()) {
       return "Seen from the face, front below";
     }
+    if (plan.place().isPresent()) {
+      Vec2 p = plan.place().get();
+      return plan.chosen().words()
+          + ": "
+          + plan.plan().length(p.x())
+          + " to the right of the middle, "
+          + plan.plan().length(p.y())
+          + " behind it";
+    }
     Vec2 at = rest.get().at();
     String words =
         plan.chosen().words()

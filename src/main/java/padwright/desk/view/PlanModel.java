@@ -112,6 +112,11 @@ public final class PlanModel {
     return pad;
   }
 
+  /** What the places of what lies on the board are counted from. */
+  public Vec2 middle() {
+    return middle;
+  }
+
   /** Whether the outline is given by points, which can be moved, and not by sizes. */
   public boolean drawn() {
     return pad.base().outline() instanceof FreePath;

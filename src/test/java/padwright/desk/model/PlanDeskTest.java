@@ -196,6 +196,53 @@ class PlanDeskTest {
     assertThat(plan.nudge(1, 0)).isFalse();
   }
 
+  private static final String HOLE = "fittings.vents[0]";
+
+  private Vec2 vent() {
+    var v = desk.pad().fittings().vents().get(0);
+    return new Vec2(v.x(), v.y());
+  }
+
+  /** Taken hold of 3 off its middle, it keeps 3 off; from (40, -20) on a grid of 5. */
+  @Test
+  void whatLiesOnTheBoardIsDraggedByTheGridAndNudged() {
+    desk.look(SEAT);
+    desk.change(
+        p ->
+            desk.edit()
+                .with(
+                    p,
+                    Step.put(
+                        "fittings.vents",
+                        List.of(
+                            new java.util.LinkedHashMap<>(
+                                java.util.Map.of(
+                                    "x", "40 mm", "y", "-20 mm", "diameter", "12 mm"))))),
+        "vent",
+        "");
+    plan.refresh();
+    assertThat(plan.items())
+        .anyMatch(i -> i instanceof PlanItem.Member m && m.member().equals(HOLE));
+    Vec2 hold = plan.plan().middle().plus(new Vec2(43, -20));
+    plan.press(new Hit.Member(HOLE));
+    assertThat(plan.dragging()).isTrue();
+    plan.drag(hold, 3);
+    plan.drag(hold.plus(new Vec2(31, 12)), 3);
+    assertThat(vent()).isEqualTo(new Vec2(70, -10));
+    assertThat(plan.rest().orElseThrow().at())
+        .isEqualTo(plan.plan().middle().plus(new Vec2(70, -10)));
+    plan.release();
+    desk.undo();
+    plan.refresh();
+    assertThat(vent()).isEqualTo(new Vec2(40, -20));
+
+    plan.choose(new PlanItem.Member(HOLE, plan.chosen().words()));
+    assertThat(plan.nudge(2, 0)).isTrue();
+    assertThat(plan.nudge(0, -1)).isTrue();
+    assertThat(vent()).isEqualTo(new Vec2(42, -21));
+    assertThat(plan.refusal()).isEmpty();
+  }
+
   /**
    * A millimetre is nearest to 1/32 in: 0.79375 mm; 1180 mm lie between its marks 1486 and 1487.
    */
@@ -240,7 +287,8 @@ class PlanDeskTest {
     plan.source().type(field("base.holes[1].x"), "-50");
     plan.source().nudge(field("base.holes[1].x"), 2);
     assertThat(desk.pad().base().holes().get(1).x()).isEqualTo(-48);
-    assertThat(plan.nudge(1, 0)).isFalse();
+    assertThat(plan.nudge(1, 0)).isTrue();
+    assertThat(desk.pad().base().holes().get(1).x()).isEqualTo(-47);
   }
 
   /** The seat's edge is square, its turn-under 25 by default, sides 2 and 4 have 35. */
