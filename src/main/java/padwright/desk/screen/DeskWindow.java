@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Executor;
 import javafx.geometry.Orientation;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -23,6 +24,7 @@ import javafx.scene.layout.VBox;
 import padwright.desk.model.Desk;
 import padwright.desk.model.DeskFiles;
 import padwright.desk.model.FindingRow;
+import padwright.desk.model.NewStops;
 import padwright.desk.model.Settings;
 import padwright.desk.view.FindingSpot;
 
@@ -51,6 +53,8 @@ final class DeskWindow extends BorderPane {
   private final TabPane facts = new TabPane();
   private final TabPane bodies = new TabPane();
   private final Seen shownSolid = new Seen();
+  private final Seen looked = new Seen();
+  private final NewStops stops = new NewStops();
   private final Label status = new Label();
   private final Button cancel = new Button("Leave it for now");
   private final VBox top = new VBox();
@@ -168,6 +172,12 @@ final class DeskWindow extends BorderPane {
     status.setText(sentence);
   }
 
+  /** Said in the foot, and to a screen reader wherever the focus is. */
+  private void announce(String sentence) {
+    say(sentence);
+    status.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+  }
+
   private void refresh() {
     findingsTab.setText(findings.title());
     boolean busy = desk.progress() >= 0;
@@ -176,6 +186,12 @@ final class DeskWindow extends BorderPane {
       say(desk.progress() + " of " + desk.job().parts().size() + " parts worked out");
     } else if (status.getText().endsWith("parts worked out")) {
       say("");
+    }
+    if (looked.changed(desk.bench())) {
+      stops
+          .look(desk.bench())
+          .filter(said -> !said.isEmpty() || status.getText().startsWith("New stop"))
+          .ifPresent(this::announce);
     }
     if (shownSolid.changed(desk.bench().solid().orElse(null))) {
       desk.bench().solid().ifPresent(solid::show);
