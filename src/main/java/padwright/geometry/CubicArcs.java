@@ -15,6 +15,9 @@ public final class CubicArcs {
   private static final int DEEPEST = 12;
   private static final int SAMPLES = 8;
 
+  /** The most that is seen at so many places may be less than there is between them. */
+  private static final double SEEN = 0.9;
+
   /** Shorter stretches, mm, are joined by a line. */
   private static final double SHORTEST = 1e-6;
 
@@ -72,7 +75,7 @@ public final class CubicArcs {
       return;
     }
     List<Segment> pair = depth == 0 ? List.of() : pair(from, direction(a), to, direction(b));
-    if (depth > 0 && (last || (!pair.isEmpty() && deviation(pair, a, b) <= CHORD_ERROR))) {
+    if (depth > 0 && (last || (!pair.isEmpty() && deviation(pair, a, b) <= SEEN * CHORD_ERROR))) {
       out.addAll(pair.isEmpty() ? List.of(Segment.line(from, to)) : pair);
       return;
     }
