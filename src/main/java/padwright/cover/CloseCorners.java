@@ -31,10 +31,12 @@ public final class CloseCorners {
    * @param side its name
    * @param apart its length, mm
    * @param needed what the covering of both corners takes of it, mm
+   * @param hollow whether one of them is
    */
-  public record Pair(String first, String second, String side, double apart, double needed) {}
+  public record Pair(
+      String first, String second, String side, double apart, double needed, boolean hollow) {}
 
-  /** Every such pair of which one at least is a hollow corner with a gusset. */
+  /** Every such pair: two that are folded, or of which one at least is hollow, with a gusset. */
   public static List<Pair> of(CoverPlan cover, EdgeEnds ends) {
     return new CloseCorners(cover.skeleton(), ends).pairs(cover.corners());
   }
@@ -55,15 +57,32 @@ public final class CloseCorners {
         apart += ((Side) skeleton.elements().get(begin)).length();
       }
       int before = Math.floorMod(begin - 1, n);
-      if (skeleton.frame(before) == null || !(gusset(before) || gusset(end))) {
+      boolean folds = sharp(before, corners) && sharp(end, corners) && !side.facet();
+      if (skeleton.frame(before) == null || !(gusset(before) || gusset(end) || folds)) {
         continue;
       }
       double needed = taken(before, false, begin) + taken(end, true, end);
       if (needed > apart) {
-        pairs.add(new Pair(name(before, corners), name(end, corners), side.name(), apart, needed));
+        pairs.add(
+            new Pair(
+                name(before, corners),
+                name(end, corners),
+                side.name(),
+                apart,
+                needed,
+                gusset(before) || gusset(end)));
       }
     }
     return pairs;
+  }
+
+  /** Whether the corner after an element is a sharp one that is folded. */
+  private boolean sharp(int element, List<CornerPlan> corners) {
+    int corner = skeleton.elements().get(element).corner();
+    return skeleton.frame(element) != null
+        && corner >= 0
+        && corners.get(corner).radius() == 0
+        && corners.get(corner).turn() > 0;
   }
 
   private boolean gusset(int corner) {

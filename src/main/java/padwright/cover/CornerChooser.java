@@ -43,6 +43,7 @@ final class CornerChooser {
   private final boolean longPart;
   private final Function<CornerSite, TautPath> paths;
   private final Predicate<CornerSite> uneven;
+  private final Predicate<CornerSite> glued;
   private final HollowChooser hollows;
   private final double ease;
   private final OptionalDouble pleatDepth;
@@ -52,6 +53,7 @@ final class CornerChooser {
    * @param longPart whether the base is longer than wide, so that it has ends
    * @param paths the covering's way over the edge at a turning place
    * @param uneven whether two different sections meet at a turning place
+   * @param glued whether the covering of a rounding ends where the back begins
    * @param ease part of its length that the covering can be eased by
    */
   CornerChooser(
@@ -61,6 +63,7 @@ final class CornerChooser {
       boolean longPart,
       Function<CornerSite, TautPath> paths,
       Predicate<CornerSite> uneven,
+      Predicate<CornerSite> glued,
       double ease,
       OptionalDouble pleatDepth) {
     this.kind = kind;
@@ -69,6 +72,7 @@ final class CornerChooser {
     this.longPart = longPart;
     this.paths = paths;
     this.uneven = uneven;
+    this.glued = glued;
     this.hollows = new HollowChooser(paths);
     this.ease = ease;
     this.pleatDepth = pleatDepth;
@@ -91,8 +95,9 @@ final class CornerChooser {
    * or at the trim line.
    */
   double easeNeeded(CornerSite site, boolean wallOnly) {
+    boolean wall = wallOnly || glued.test(site);
     TautPath path = paths.apply(site);
-    return Math.max(easeAt(site, path.backStart()), wallOnly ? 0 : easeAt(site, path.developed()));
+    return Math.max(easeAt(site, path.backStart()), wall ? 0 : easeAt(site, path.developed()));
   }
 
   private double easeAt(CornerSite site, double s) {
@@ -219,6 +224,10 @@ final class CornerChooser {
               "mm");
       take = Treatment.AUTO;
     }
+    if (take == Treatment.NOTCHES && glued.test(site)) {
+      refused = CornerRefusal.plain("notches are cut into a turn-under, and a glued side has none");
+      take = Treatment.AUTO;
+    }
     double wall = easeNeeded(site, true);
     double all = easeNeeded(site, false);
     String reason = "as named in the job";
@@ -273,8 +282,14 @@ final class CornerChooser {
     return pleated(site, reason, refused);
   }
 
+  /** Path length at which the covering of a turning place ends. */
+  double end(CornerSite site) {
+    TautPath path = paths.apply(site);
+    return glued.test(site) ? path.wallEnd() : path.developed();
+  }
+
   private CornerChoice pleated(CornerSite site, String reason, CornerRefusal refused) {
-    double fullness = fullness(site, paths.apply(site).developed());
+    double fullness = fullness(site, end(site));
     double ratio = Math.min(1, SAGITTA / site.mostRadius());
     int facets = (int) Math.ceil(site.turn() / (2 * Math.acos(1 - ratio)) - 1e-9);
     int deep = 1;

@@ -66,6 +66,11 @@ public record CornerFrame(
     return (other - own * Math.cos(turn)) / Math.sin(turn);
   }
 
+  /** How far past the corner a wall so far out meets the plane of the other wall so far out. */
+  double pastPlane(double own, double other) {
+    return meetPast(turn, own, other);
+  }
+
   /** A flat point seen from the side before (first) or after the corner. */
   Vec2 flat(boolean first, double past, double s) {
     return first

@@ -2,6 +2,8 @@ package padwright.cover;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
+import java.util.function.IntPredicate;
 import padwright.geometry.Offset;
 import padwright.geometry.Path;
 import padwright.geometry.Segment;
@@ -65,10 +67,21 @@ record CornerSite(
 
   /** Every turning place of an outline, anticlockwise. */
   static List<CornerSite> of(Path outline, List<String> names) {
+    return of(outline, names, (a, b) -> true);
+  }
+
+  /**
+   * The same, where a chain ends as well between arcs that are not alike.
+   *
+   * @param alike whether the covering ends along two sides in one way
+   */
+  static List<CornerSite> of(Path outline, List<String> names, BiPredicate<String, String> alike) {
     List<Segment> segments = outline.segments();
     int n = segments.size();
     List<CornerSite> sites = new ArrayList<>();
-    int start = start(segments);
+    IntPredicate goesOn =
+        i -> goesOn(segments, i) && alike.test(names.get(i), names.get((i + 1) % n));
+    int start = start(segments, goesOn);
     if (start == n) {
       return List.of(chain(outline, names, 0, n));
     }
@@ -78,7 +91,7 @@ record CornerSite(
       int count = 0;
       if (segments.get(i).isArc()) {
         count = 1;
-        while (k + count < n && goesOn(segments, (start + k + count - 1) % n)) {
+        while (k + count < n && goesOn.test((start + k + count - 1) % n)) {
           count++;
         }
         sites.add(chain(outline, names, i, count));
@@ -94,7 +107,7 @@ record CornerSite(
   }
 
   /** A segment that no chain runs on into: the first line, or an arc; n where all is one chain. */
-  private static int start(List<Segment> segments) {
+  private static int start(List<Segment> segments, IntPredicate goesOn) {
     int n = segments.size();
     for (int i = 0; i < n; i++) {
       if (!segments.get(i).isArc()) {
@@ -102,7 +115,7 @@ record CornerSite(
       }
     }
     for (int i = 0; i < n; i++) {
-      if (!goesOn(segments, (i + n - 1) % n)) {
+      if (!goesOn.test((i + n - 1) % n)) {
         return i;
       }
     }

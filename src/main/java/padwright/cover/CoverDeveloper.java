@@ -37,6 +37,7 @@ public final class CoverDeveloper {
   private final List<String> names;
   private final List<CornerSite> sites;
   private final List<CornerChoice> choices;
+  private final List<CornerRefusal> unplaced;
   private final Skeleton skeleton;
   private final double reliefStop;
   private final CornerChooser chooser;
@@ -68,7 +69,7 @@ public final class CoverDeveloper {
     ends = shape.ends();
     // At the end of an uncovered side nothing is folded: the strip beside it just ends there.
     sites =
-        CornerSite.of(outline, names).stream()
+        CornerSite.of(outline, names, (a, b) -> ends.of(a).equals(ends.of(b))).stream()
             .filter(s -> !s.sharp() || s.over().stream().noneMatch(n -> ends.of(n).bare()))
             .toList();
     double length = shape.length();
@@ -81,6 +82,7 @@ public final class CoverDeveloper {
             length != width,
             this::path,
             this::uneven,
+            this::glued,
             ease,
             pleatDepth);
     String endSides = length > width ? "left right" : length < width ? "front back" : "";
@@ -96,6 +98,7 @@ public final class CoverDeveloper {
                   Treatment.EASED, Fold.NONE, 0, 0, 0, "the side is open", CornerRefusal.NONE)
               : chooser.choose(sites.get(i), asked, endSides));
     }
+    unplaced = CornerRefusal.unplaced(treatments, sites, names);
     skeleton = new SkeletonBuilder(outline, names, sites, choices, front, sections).build();
     cutLine = new CutLine(named, sites, choices, chooser, sections, ends, reliefStop);
   }
@@ -113,6 +116,11 @@ public final class CoverDeveloper {
   private boolean uneven(CornerSite site) {
     int next = (site.first() + 1) % names.size();
     return site.sharp() && sections.of(names.get(site.first())) != sections.of(names.get(next));
+  }
+
+  private boolean glued(CornerSite site) {
+    EdgeEnds.EdgeEnd end = ends.of(names.get(site.first()));
+    return !site.sharp() && !end.turned() && !end.bare();
   }
 
   /** Whether a rounding belongs to a side that is not covered. */
@@ -133,6 +141,7 @@ public final class CoverDeveloper {
         list.add(choices.get(i).refused().at(sites.get(i).name()));
       }
     }
+    list.addAll(unplaced);
     return list;
   }
 
@@ -282,7 +291,7 @@ public final class CoverDeveloper {
     boolean relief = choice.fold().single() && site.sharp();
     String over = !relief ? "" : site.over().get(choice.fold().firstOver() ? 0 : 1);
     double ease =
-        choice.pleats() > 0 || site.sharp() || site.hollow()
+        choice.pleats() > 0 || site.sharp() || site.hollow() || bare(site)
             ? 0
             : chooser.easeNeeded(site, choice.notches() > 0);
     double stretch = site.hollow() && choice.fold() == Fold.NONE ? chooser.stretchNeeded(site) : 0;
@@ -299,7 +308,7 @@ public final class CoverDeveloper {
         choice.pleats() + choice.notches(),
         choice.pleatDepth(),
         chooser.fullness(site, path.backStart()),
-        chooser.fullness(site, path.developed()),
+        chooser.fullness(site, chooser.end(site)),
         ease,
         first,
         second,

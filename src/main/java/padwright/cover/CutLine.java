@@ -20,6 +20,9 @@ final class CutLine {
   /** A hollow's line is drawn down to this radius, mm; a knife cannot follow a smaller one. */
   static final double LEAST_RADIUS = 1;
 
+  /** A corner is square where its turn differs from a right angle by less, radians. */
+  private static final double EVEN = 1e-6;
+
   private final Path outline;
   private final List<String> names;
   private final List<CornerSite> sites;
@@ -59,7 +62,7 @@ final class CutLine {
   double edge(int i, boolean start, double grip) {
     EdgeEnds.EdgeEnd end = ends.of(names.get(i));
     double level = end.level(sections.at(names.get(i), start).taut());
-    return level + (end.turned() ? grip : 0);
+    return level + (end.turned() ? grip : beyondFacets(i, level));
   }
 
   /** The closed trim line, or the cut line the grip beyond it, with its relief cuts. */
@@ -89,6 +92,19 @@ final class CutLine {
       }
     }
     return new Path(out, true);
+  }
+
+  /** Pleats make flat facets: an end that shows lies as far out as their corners, where glued. */
+  private double beyondFacets(int i, double level) {
+    Segment s = outline.segments().get(i);
+    int pleats = s.isArc() ? choices.get(siteOf(i)).pleats() : 0;
+    if (pleats == 0 || ends.of(names.get(i)).bare()) {
+      return 0;
+    }
+    double facet = sites.get(siteOf(i)).turn() / pleats;
+    // The sides beside it run on over half a facet, and are to be covered down to the back.
+    double back = path(i).backStart();
+    return back - level + (s.radius() + back) * (1 / Math.cos(facet / 2) - 1);
   }
 
   /** A rounding's or hollow's part of the line, joined to the points before and after it. */
@@ -196,9 +212,33 @@ final class CutLine {
         return CornerCut.line(f, choices.get(k).fold(), reliefStop, before, after);
       }
     }
+    boolean bare = ends.of(names.get(i)).bare();
+    if (bare != ends.of(names.get((i + 1) % names.size())).bare() && turn < Math.PI / 2 - EVEN) {
+      return besideBare(f, !bare, bare ? after : before, bare ? before : after);
+    }
     return turn < Outlines.CORNER && before != after
         ? step(s.end(), u, v, before, after)
         : List.of(f.meet(before, after));
+  }
+
+  /**
+   * At an obtuse corner beside a side that is left bare the strip ends square to its own side,
+   * flush with the bare wall: along the bare side's line it would lack a corner of its own wall.
+   *
+   * @param first whether the strip is that of the side before the corner
+   * @param own path length of the strip's end
+   * @param bare path length of the bare side's
+   */
+  private static List<Vec2> besideBare(CornerFrame f, boolean first, double own, double bare) {
+    Vec2 along = first ? f.after() : f.before();
+    Vec2 edge = f.apex().along(along.right(), bare);
+    double wall = f.path(!first).wallOut();
+    double past = f.pastPlane(f.path(first).wallOut(), wall);
+    Vec2 end = f.flat(first, past, own);
+    Vec2 inwards = f.flat(first, past, own - 1).minus(end);
+    double t = edge.minus(end).cross(along) / inwards.cross(along);
+    Vec2 meet = end.along(inwards, t);
+    return first ? List.of(end, meet) : List.of(meet, end);
   }
 
   /** Where the covering's end changes along a smooth edge the line steps, square to the edge. */

@@ -120,8 +120,11 @@ final class FindingRules {
         cover.overlaps()
             || wrap.bareArea() > 0
             || wrap.worstShort() > WrapProof.SHORTFALL + ROUNDING;
-    List<CloseCorners.Pair> close = fails ? CloseCorners.of(cover, ends) : List.of();
+    List<CloseCorners.Pair> all = CloseCorners.of(cover, ends);
+    List<CloseCorners.Pair> close =
+        all.stream().filter(CloseCorners.Pair::hollow).filter(p -> fails).toList();
     findings.addAll(HollowRules.close(close));
+    findings.addAll(HollowRules.close(all.stream().filter(p -> !p.hollow()).toList()));
     // Where corners are too close that is why, and a larger cover would be no remedy.
     boolean explained = !close.isEmpty();
     if (cover.overlaps() && !explained) {

@@ -25,6 +25,8 @@ final class FoldLines {
 
   private final PadShape shape;
   private final CoverPlan cover;
+  private static final double NEAR = 1e-6;
+
   private final List<Path> found = new ArrayList<>();
   private EdgeBands within;
 
@@ -63,6 +65,9 @@ final class FoldLines {
     FoldLines lines = new FoldLines(shape, cover);
     for (int i = 0; i < shape.outline().segments().size(); i++) {
       String side = shape.sideNames().get(i);
+      if (!shape.ends().of(side).turned()) {
+        continue;
+      }
       double from = onBack(shape.sections().at(side, true).taut(), edgeDistance);
       double to = onBack(shape.sections().at(side, false).taut(), edgeDistance);
       if (from == to) {
@@ -142,6 +147,11 @@ final class FoldLines {
     Segment s = outline.get(i);
     Segment previous = outline.get(Math.floorMod(i - 1, outline.size()));
     Segment next = outline.get((i + 1) % outline.size());
+    String name = shape.sideNames().get(i);
+    if (level > shape.ends().of(name).level(shape.sections().path(name)) + NEAR) {
+      // The covering of an open side ends before it.
+      return;
+    }
     if (s.isArc()) {
       double out = Math.signum(s.bulge()) * level;
       if (s.radius() + out > 0) {

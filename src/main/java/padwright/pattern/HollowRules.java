@@ -74,9 +74,12 @@ final class HollowRules {
                     "corners-close",
                     STOP,
                     FindingRules.text(
-                        "%s and %s are %.0f apart, and what the covering of both takes of %s, down"
-                            + " the wall and under the back, is %.0f: there is no strip left"
-                            + " between them to staple.",
+                        p.hollow()
+                            ? "%s and %s are %.1f apart, and what the covering of both takes of %s,"
+                                + " down the wall and under the back, is %.1f: there is no strip"
+                                + " left between them to staple."
+                            : "%s and %s are %.1f apart, and what their turn-unders take of %s under"
+                                + " the back is %.1f: their folds lie on each other.",
                         FindingRules.capital(p.first()),
                         p.second(),
                         p.apart(),
@@ -86,8 +89,11 @@ final class HollowRules {
                     p.needed(),
                     "mm",
                     "the wall and turn-under times tan(beta/2), and the seam's allowance",
-                    "Bring the corners further apart, take less foam or turn-under, or cover the"
-                        + " part in two pieces with a seam"))
+                    p.hollow()
+                        ? "Bring the corners further apart, take less foam or turn-under, or cover"
+                            + " the part in two pieces with a seam"
+                        : "Draw them as one corner or as one arc, which is pleated; or take less"
+                            + " turn-under"))
         .toList();
   }
 

@@ -86,7 +86,8 @@ final class PadBuild {
       }
       first = shape(steps(layers), gauge);
     }
-    double width = Math.min(first.length(), first.width());
+    // A curve drawn as chords may be a hair wider than it was drawn: that changes no default.
+    double width = Math.round(Math.min(first.length(), first.width()) * 10) / 10.0;
     askedTurnUnder =
         defaults.turnUnder(pad.cover().turnUnder(), width, made.covering, made.coverThickness);
     double turnUnder = MeetingDepth.upTo(first.outline(), askedTurnUnder);

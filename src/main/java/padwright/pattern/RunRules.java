@@ -27,6 +27,14 @@ import padwright.shape.PadShape;
 final class RunRules {
   private static final String OWN = "own choice";
 
+  /**
+   * Sides that face each other less squarely, radians (45 degrees), still pull against each other.
+   */
+  private static final double HALF_TURN = Math.toRadians(45);
+
+  /** Where along a side it is asked which way it faces. */
+  private static final double[] ACROSS = {0, 0.25, 0.5, 0.75, 1};
+
   /** Turn-unders are told apart to this, mm. */
   private static final double NEAR = 0.01;
 
@@ -75,9 +83,37 @@ final class RunRules {
     }
     if (shape.sideNames().stream().noneMatch(shape.ends().stapled())) {
       findings.add(allOpen(shape));
+    } else if (oneWay(shape)) {
+      findings.add(
+          Finding.plain(
+              "run-one-way",
+              STOP,
+              "The sides that hold the covering, turned under or glued, all face one way: it"
+                  + " cannot be pulled taut over the others, which are left bare.",
+              OWN,
+              "Turn a side that faces them under as well, or glue it"));
     }
     findings.addAll(SectionRules.of(pad, spec, shape));
     return findings;
+  }
+
+  /** Whether what holds the covering lies within less than half a turn. */
+  private static boolean oneWay(PadShape shape) {
+    List<Double> held = new ArrayList<>();
+    for (int i = 0; i < shape.sideNames().size(); i++) {
+      if (!shape.ends().of(shape.sideNames().get(i)).bare()) {
+        for (double at : ACROSS) {
+          held.add(shape.outline().segments().get(i).directionAt(at).angle());
+        }
+      }
+    }
+    held.sort(Double::compare);
+    double widest = 0;
+    for (int k = 0; k < held.size(); k++) {
+      double next = k + 1 < held.size() ? held.get(k + 1) : held.get(0) + 2 * Math.PI;
+      widest = Math.max(widest, next - held.get(k));
+    }
+    return widest > Math.PI + HALF_TURN;
   }
 
   private static Finding allOpen(PadShape shape) {

@@ -93,23 +93,31 @@ final class SectionRules {
     double straight = 0;
     for (int i = 0; i < shape.sideNames().size(); i++) {
       String name = shape.sideNames().get(i);
-      boolean beside = name.equals(change.before()) || name.equals(change.after());
+      boolean own = pad.runs().stream().anyMatch(r -> r.sides().contains(Outlines.sideOf(name)));
+      boolean beside = !own && (name.equals(change.before()) || name.equals(change.after()));
       if (beside && !shape.outline().segments().get(i).isArc()) {
         straight = Math.max(straight, shape.outline().segments().get(i).length());
       }
     }
+    boolean curve = straight == 0;
     return Finding.of(
         "run-passage-no-room",
         STOP,
-        FindingRules.text(
-            "%s: a passage of %.1f, with %.0f of the side left beside it, finds no room on a straight"
-                + " side of %.1f.",
-            where(change), asked.getAsDouble(), PassageLayer.LEFT, straight),
+        curve
+            ? FindingRules.text(
+                "%s: a passage of %.1f finds no straight side beyond the run: a curve begins there.",
+                where(change), asked.getAsDouble())
+            : FindingRules.text(
+                "%s: a passage of %.1f, with %.0f of the side left beside it, finds no room on a"
+                    + " straight side of %.1f.",
+                where(change), asked.getAsDouble(), PassageLayer.LEFT, straight),
         asked.getAsDouble(),
         Math.max(0, straight - PassageLayer.LEFT),
         "mm",
         OWN,
-        "Make the passage shorter, or name the curve beside the run in the run as well");
+        curve
+            ? "Name the curve beside the run in the run as well, or end the run at a sharp corner"
+            : "Make the passage shorter, or name the curve beside the run in the run as well");
   }
 
   private static Finding passage(String name, Passage passage, PadSpec spec) {

@@ -47,7 +47,7 @@ class CloseCornersTest {
     assertThat(close.level()).isEqualTo(Finding.Level.STOP);
     assertThat(close.value().orElseThrow()).isCloseTo(80, within(1e-9));
     assertThat(close.limit().orElseThrow()).isCloseTo(needed, within(4 * BENDS));
-    assertThat(close.message()).contains("80 apart");
+    assertThat(close.message()).contains("80.0 apart");
   }
 
   @Test
@@ -78,5 +78,28 @@ class CloseCornersTest {
     assertThat(close.value().orElseThrow()).isCloseTo(40, within(1e-9));
     assertThat(close.limit().orElseThrow())
         .isCloseTo(20 + DEVELOPED + 12 / Math.cos(Math.PI / 4), within(2 * BENDS));
+  }
+
+  /** Corners cut off by 1 each way: a side of 1.41, of which two turn-unders of 20 take 16.57. */
+  @Test
+  void twoFoldedCornersNearerThanTheirTurnUndersAreStopped() {
+    Pads pads = new Pads();
+    pads.outline =
+        Pads.free(
+            new double[][] {
+              {1, 0}, {399, 0}, {400, 1}, {400, 299}, {399, 300}, {1, 300}, {0, 299}, {0, 1}
+            });
+    assertThat(pads.run().findings())
+        .filteredOn(f -> f.rule().equals("corners-close"))
+        .hasSize(4)
+        .allMatch(f -> Math.abs(f.value().orElseThrow() - Math.sqrt(2)) < 1e-9)
+        .allMatch(f -> Math.abs(f.limit().orElseThrow() - 40 * Math.tan(Math.PI / 8)) < 1e-6);
+
+    pads.outline =
+        Pads.free(
+            new double[][] {
+              {12, 0}, {388, 0}, {400, 12}, {400, 288}, {388, 300}, {12, 300}, {0, 288}, {0, 12}
+            });
+    assertThat(pads.run().findings()).extracting(Finding::rule).doesNotContain("corners-close");
   }
 }
