@@ -1,7 +1,9 @@
 package padwright.cover;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.IntPredicate;
 import padwright.geometry.Offset;
@@ -153,6 +155,15 @@ record CornerSite(
         here.end());
   }
 
+  /** How many sides as they were drawn a chain of arcs covers. */
+  private static int sides(List<String> names, int first, int count) {
+    Set<String> own = new LinkedHashSet<>();
+    for (int k = 0; k < count; k++) {
+      own.add(names.get((first + k) % names.size()));
+    }
+    return own.stream().mapToInt(Outlines::sidesIn).sum();
+  }
+
   private static CornerSite chain(Path outline, List<String> names, int first, int count) {
     List<Segment> segments = outline.segments();
     int n = segments.size();
@@ -171,7 +182,9 @@ record CornerSite(
     int next = closed ? first : (first + count) % n;
     String before = Outlines.facing(names.get(previous), segments.get(previous));
     String after = Outlines.facing(names.get(next), segments.get(next));
-    String own = names.get(first);
+    String own =
+        Outlines.joined(
+            names.get(first), names.get((first + count - 1) % n), sides(names, first, count));
     boolean plain = Outlines.SIDES.contains(Outlines.sideOf(names.get(previous)));
     String name = closed ? "rim" : plain ? Outlines.cornerName(before, after, names) : own;
     Segment middle = segments.get((first + count / 2) % n);

@@ -1,13 +1,14 @@
 package padwright.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntBinaryOperator;
 
 /**
  * Finds the curves of a closed outline that were drawn as chords, and lays arcs through their ends.
- * Of chords in a row that turn one way by little, the longest stretches whose points lie on one
- * circle become arcs; all else stays as it is.
+ * Of chords in a row that turn by little, the longest stretches whose points lie on one circle
+ * become arcs; all else stays as it is.
  *
  * @param path the outline with its arcs
  * @param runs for each of its segments what it was
@@ -26,11 +27,19 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
   /** A chord further from its arc, mm, is a side; own choice. */
   static final double MOST_OFF = 1;
 
-  /** Points may lie off their circle by this, mm: half of what ends are joined within. */
-  static final double ON_CIRCLE = 0.05;
+  /**
+   * Points may lie off their circle by this, mm: what loose ends of a drawing are joined within.
+   */
+  static final double ON_CIRCLE = 0.1;
 
-  /** One arc turns no more than a half circle. */
-  private static final double MOST_SWEEP = Math.PI + 1e-6;
+  /** An arc bows by so many times what its points are off it, or it may be another. */
+  private static final double SURE = 10;
+
+  /** Points that an arc is chosen by, evenly spread. */
+  private static final int LOOKED_AT = 15;
+
+  /** One arc turns no more than a half circle, as far as its points tell. */
+  private static final double MOST_SWEEP = Math.PI + 0.02;
 
   public ChordArcs {
     runs = List.copyOf(runs);
@@ -65,20 +74,17 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
   private static final class Search {
     private final List<Segment> sides;
     private final boolean[] goesOn;
-    private final boolean[] left;
 
     Search(List<Segment> sides, IntBinaryOperator alike) {
       this.sides = sides;
       int n = sides.size();
       goesOn = new boolean[n];
-      left = new boolean[n];
       for (int i = 0; i < n; i++) {
         Segment a = sides.get(i);
         Segment b = sides.get((i + 1) % n);
         Vec2 u = a.directionAt(1);
         Vec2 v = b.directionAt(0);
         double turn = Math.atan2(u.cross(v), u.dot(v));
-        left[i] = turn > 0;
         goesOn[i] =
             !a.isArc()
                 && !b.isArc()
@@ -122,59 +128,92 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
       int n = sides.size();
       for (int i = 0; i < n; i++) {
         int before = Math.floorMod(i - 1, n);
-        if (!goesOn[before] || left[before] != left[Math.floorMod(i - 2, n)]) {
+        if (!goesOn[before]) {
           return i;
         }
       }
       return 0;
     }
 
-    /** The most chords from one on that lie on one circle. */
+    /** The most chords from one on that lie on one circle; 0 where too few do. */
     private int longest(int i, int most) {
       int n = sides.size();
       int chain = 1;
-      while (chain < most && goesOn[(i + chain - 1) % n] && left[(i + chain - 1) % n] == left[i]) {
+      while (chain < most && goesOn[(i + chain - 1) % n]) {
         chain++;
       }
       int best = 0;
-      for (int count = FEWEST; count <= chain; count++) {
-        if (!onCircle(i, count)) {
-          break;
+      int good = FEWEST - 1;
+      int bad = chain + 1;
+      for (int count = FEWEST; count < bad; count = Math.max(count + 1, count * 5 / 4)) {
+        Fit fit = fit(i, count);
+        if (fit == Fit.NONE) {
+          bad = count;
+        } else {
+          good = count;
+          best = fit == Fit.SURE ? count : best;
         }
-        best = count;
+      }
+      // Between what fitted and what did not.
+      for (int low = good + 1, high = Math.min(bad - 1, chain); low <= high; ) {
+        int count = (low + high) / 2;
+        Fit fit = fit(i, count);
+        if (fit == Fit.NONE) {
+          high = count - 1;
+        } else {
+          best = fit == Fit.SURE ? Math.max(best, count) : best;
+          low = count + 1;
+        }
       }
       return best;
     }
 
-    private boolean onCircle(int i, int count) {
+    /** Whether chords lie on one circle, and turn enough to tell which. */
+    private enum Fit {
+      NONE,
+      LIKELY,
+      SURE
+    }
+
+    private Fit fit(int i, int count) {
       Segment arc = arc(i, count);
-      if (!arc.isArc() || arc.bulge() > 0 != left[i] || Math.abs(arc.sweep()) > MOST_SWEEP) {
-        return false;
+      if (!arc.isArc()) {
+        return Fit.LIKELY;
+      }
+      if (Math.abs(arc.sweep()) > MOST_SWEEP) {
+        return Fit.NONE;
       }
       Vec2 c = arc.centre();
       double r = arc.radius();
       int n = sides.size();
+      double off = 0;
       for (int j = 0; j < count; j++) {
         Segment s = sides.get((i + j) % n);
-        if (Math.abs(s.end().distance(c) - r) > ON_CIRCLE
-            || s.chord() > 2 * r
-            || sagitta(s.chord(), r) > MOST_OFF) {
-          return false;
+        off = Math.max(off, Math.abs(s.end().distance(c) - r));
+        if (off > ON_CIRCLE || s.chord() > 2 * r || sagitta(s.chord(), r) > MOST_OFF) {
+          return Fit.NONE;
         }
       }
-      return true;
+      double bow = Math.abs(arc.bulge()) * arc.chord() / 2;
+      return bow > SURE * off && bow > ON_CIRCLE ? Fit.SURE : Fit.LIKELY;
     }
 
-    /** From the first point to the last through the one nearest their middle. */
+    /** From the first point to the last, as the middle one of the points between them has it. */
     private Segment arc(int i, int count) {
       int n = sides.size();
       Vec2 from = sides.get(i).start();
       Vec2 to = sides.get((i + count - 1) % n).end();
-      Vec2 middle = sides.get((i + count / 2) % n).start();
-      Vec2 a = middle.minus(from);
-      Vec2 b = to.minus(middle);
-      // The angle between the chords to a point of an arc is half of its sweep.
-      double half = Math.atan2(a.cross(b), a.dot(b));
+      int step = Math.max(1, count / LOOKED_AT);
+      double[] halves = new double[(count - 2) / step + 1];
+      for (int k = 0; k < halves.length; k++) {
+        Vec2 p = sides.get((i + 1 + k * step) % n).start();
+        Vec2 a = p.minus(from);
+        Vec2 b = to.minus(p);
+        // The angle between the chords to a point of an arc is half of its sweep.
+        halves[k] = Math.atan2(a.cross(b), a.dot(b));
+      }
+      Arrays.sort(halves);
+      double half = halves[halves.length / 2];
       return Math.abs(half) < 1e-9
           ? Segment.line(from, to)
           : new Segment(from, to, Math.tan(half / 2));

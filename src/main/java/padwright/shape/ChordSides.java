@@ -31,7 +31,7 @@ public record ChordSides(Outlines.Named outline, int chords, int arcs, double er
     for (ChordArcs.Run r : read.runs()) {
       String first = names.get(r.first());
       String last = names.get((r.first() + r.count() - 1) % names.size());
-      own.add(Outlines.joined(first, last));
+      own.add(Outlines.joined(first, last, r.count()));
     }
     return new ChordSides(
         new Outlines.Named(read.path(), own), read.chords(), read.arcs(), read.error());

@@ -144,12 +144,34 @@ public final class Outlines {
     return Arrays.stream(own.split(TO)).mapToInt(Integer::parseInt).toArray();
   }
 
-  /** The name of sides of a free outline that are one curve, in the order they are numbered in. */
-  static String joined(String first, String last) {
-    int a = numbers(first)[0];
-    int b = numbers(last)[0];
+  /**
+   * The name of sides of a free outline that are one curve, from the lower number to the higher but
+   * where they go over the last one.
+   *
+   * @param sides how many there are
+   */
+  public static String joined(String first, String last, int sides) {
+    int[] from = numbers(first);
+    int[] to = numbers(last);
+    if (first.equals(last) || from.length == 0 || to.length == 0) {
+      return first;
+    }
+    int low = from[0];
+    int high = to[to.length - 1];
     // An outline given clockwise is laid out from its last side.
-    return a == b ? first : SIDE + Math.min(a, b) + TO + Math.max(a, b);
+    int lowFalling = to[0];
+    int highFalling = from[from.length - 1];
+    boolean rises = high - low + 1 == sides;
+    boolean falls = highFalling - lowFalling + 1 == sides;
+    return rises || !falls && low > high
+        ? SIDE + low + TO + high
+        : SIDE + lowFalling + TO + highFalling;
+  }
+
+  /** How many sides of a free outline a name stands for. */
+  public static int sidesIn(String name) {
+    int[] of = numbers(name);
+    return of.length < 2 ? 1 : Math.abs(of[1] - of[0]) + 1;
   }
 
   /** The name of a passage along a side: the first of it, or one at its far end as well. */

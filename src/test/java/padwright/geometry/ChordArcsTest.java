@@ -121,4 +121,21 @@ class ChordArcsTest {
     assertThat(read.arcs()).isEqualTo(2);
     assertThat(read.runs()).extracting(ChordArcs.Run::count).containsExactly(1, 10, 10, 1, 1);
   }
+
+  /** Points rounded to a tenth: 5.6 mm chords of a circle of 160 whose turns go both ways. */
+  @Test
+  void pointsRoundedToATenthMakeFewArcsThatKeepTheirCircle() {
+    List<Vec2> points = new ArrayList<>();
+    for (int k = 0; k < 180; k++) {
+      Vec2 p = Vec2.polar(k * Math.PI / 90).times(160);
+      points.add(new Vec2(Math.rint(p.x() * 10) / 10, Math.rint(p.y() * 10) / 10));
+    }
+    ChordArcs read = read(Path.polygon(points));
+
+    assertThat(read.chords()).isEqualTo(180);
+    assertThat(read.arcs()).isLessThan(12);
+    for (Vec2 p : read.path().flattened(0.01)) {
+      assertThat(p.length()).isCloseTo(160, within(0.25));
+    }
+  }
 }

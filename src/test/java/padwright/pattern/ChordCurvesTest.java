@@ -176,4 +176,44 @@ class ChordCurvesTest {
     points.add(new double[] {at.x(), 300});
     return pads(points.toArray(double[][]::new));
   }
+
+  /** Point 6 lies within the arc that the chords are read as: no corner is there to be folded. */
+  @Test
+  void aTreatmentNamedAtAPointThatIsNoCornerIsStopped() {
+    Pads pads = chords(64, false);
+    List<Treatment> each = new ArrayList<>(java.util.Collections.nCopies(67, Treatment.AUTO));
+    each.set(5, Treatment.SINGLE_PLEAT);
+    pads.treatments = each;
+    assertThat(pads.run().findings())
+        .filteredOn(f -> f.rule().equals("corner-treatment"))
+        .singleElement()
+        .matches(f -> f.level() == Finding.Level.STOP)
+        .matches(f -> f.message().contains("point 6"));
+
+    each.set(5, Treatment.AUTO);
+    pads.treatments = each;
+    assertThat(pads.run().findings()).extracting(Finding::rule).doesNotContain("corner-treatment");
+  }
+
+  /** A rectangle of 300 with rounded corners drawn as chords is no wider than 300. */
+  @Test
+  void aHairOfWidthChangesNoDefault() {
+    List<double[]> points = new ArrayList<>();
+    double[][] centres = {{360, 40}, {360, 260}, {40, 260}, {40, 40}};
+    for (int c = 0; c < 4; c++) {
+      for (int k = 0; k <= 9; k++) {
+        Vec2 p =
+            new Vec2(centres[c][0], centres[c][1])
+                .along(Vec2.polar(-Math.PI / 2 + (c + k / 9.0) * Math.PI / 2), 40);
+        points.add(new double[] {Math.rint(p.x() * 1000) / 1000, Math.rint(p.y() * 1000) / 1000});
+      }
+    }
+    Pads pads = pads(points.toArray(double[][]::new));
+    pads.turnUnder = OptionalDouble.empty();
+    Pads plain = new Pads();
+    plain.outline = Pads.rectangle(400, 300, 40);
+    plain.turnUnder = OptionalDouble.empty();
+
+    assertThat(pads.run().spec().turnUnder()).isEqualTo(plain.run().spec().turnUnder());
+  }
 }
