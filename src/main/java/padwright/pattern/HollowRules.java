@@ -67,34 +67,37 @@ final class HollowRules {
 
   /** Corners nearer than what the covering does at both of them takes. */
   static List<Finding> close(List<CloseCorners.Pair> pairs) {
-    return pairs.stream()
-        .map(
-            p ->
-                Finding.of(
-                    "corners-close",
-                    STOP,
-                    FindingRules.text(
-                        p.hollow()
-                            ? "%s and %s are %.1f apart, and what the covering of both takes of %s,"
-                                + " down the wall and under the back, is %.1f: there is no strip"
-                                + " left between them to staple."
-                            : "%s and %s are %.1f apart, and what their turn-unders take of %s under"
-                                + " the back is %.1f: their folds lie on each other.",
-                        FindingRules.capital(p.first()),
-                        p.second(),
-                        p.apart(),
-                        p.side(),
-                        p.needed()),
-                    p.apart(),
-                    p.needed(),
-                    "mm",
-                    "the wall and turn-under times tan(beta/2), and the seam's allowance",
-                    p.hollow()
-                        ? "Bring the corners further apart, take less foam or turn-under, or cover"
-                            + " the part in two pieces with a seam"
-                        : "Draw them as one corner or as one arc, which is pleated; or take less"
-                            + " turn-under"))
-        .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (CloseCorners.Pair p : pairs) {
+      // Folds that only overlap can be laid on each other; of less than half nothing lies flat.
+      boolean folds = !p.hollow() && p.apart() >= p.needed() / 2;
+      findings.add(
+          Finding.of(
+              "corners-close",
+              folds ? CAUTION : STOP,
+              FindingRules.text(
+                  p.hollow()
+                      ? "%s and %s are %.1f apart, and what the covering of both takes of %s, down"
+                          + " the wall and under the back, is %.1f: there is no strip left between"
+                          + " them to staple."
+                      : "%s and %s are %.1f apart, and what their turn-unders take of %s under the"
+                          + " back is %.1f: their folds lie on each other.",
+                  FindingRules.capital(p.first()),
+                  p.second(),
+                  p.apart(),
+                  p.side(),
+                  p.needed()),
+              p.apart(),
+              p.needed(),
+              "mm",
+              "the wall and turn-under times tan(beta/2), and the seam's allowance",
+              p.hollow()
+                  ? "Bring the corners further apart, take less foam or turn-under, or cover the"
+                      + " part in two pieces with a seam"
+                  : "Draw them as one corner or as one arc, which is pleated; or take less"
+                      + " turn-under"));
+    }
+    return findings;
   }
 
   /** What a shaped edge asks of the gusset, whose arris bends there. */

@@ -92,6 +92,7 @@ class CloseCornersTest {
     assertThat(pads.run().findings())
         .filteredOn(f -> f.rule().equals("corners-close"))
         .hasSize(4)
+        .allMatch(f -> f.level() == Finding.Level.STOP)
         .allMatch(f -> Math.abs(f.value().orElseThrow() - Math.sqrt(2)) < 1e-9)
         .allMatch(f -> Math.abs(f.limit().orElseThrow() - 40 * Math.tan(Math.PI / 8)) < 1e-6);
 

@@ -25,7 +25,7 @@ import padwright.measure.InputRefused;
 /** Free outlines by seed with runs of their own, and with curves that are drawn as chords. */
 class RandomRunsTest {
   private static final long SEED = 20261128;
-  private static final int OUTLINES = Integer.getInteger("runs", 1_500);
+  private static final int OUTLINES = Integer.getInteger("runs", 600);
 
   private final Random random = new Random(SEED);
 

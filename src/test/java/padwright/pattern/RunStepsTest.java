@@ -91,5 +91,10 @@ class RunStepsTest {
 
     assertThat(part.spec().turnUnder()).isEqualTo(20);
     assertThat(part.findings()).extracting(Finding::level).doesNotContain(Finding.Level.STOP);
+    // 14.1 between them, of which their folds take 16.6.
+    assertThat(part.findings())
+        .filteredOn(f -> f.rule().equals("corners-close"))
+        .extracting(Finding::level)
+        .containsExactly(Finding.Level.CAUTION);
   }
 }
