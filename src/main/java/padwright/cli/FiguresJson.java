@@ -162,6 +162,7 @@ final class FiguresJson {
         .number("leastTurnUnder", w.leastTurnUnder())
         .number("leastHiding", w.leastHiding())
         .number("worstEase", w.worstEase())
+        .number("worstStretch", w.worstStretch())
         .number("worstFlapStrain", w.worstFlapStrain());
     out.array("failures");
     for (String failure : w.failures()) {
@@ -208,12 +209,12 @@ final class FiguresJson {
           .text("treatment", FiguresText.words(c.treatment()))
           .text("reason", c.reason())
           .number("turn", Math.toDegrees(c.turn()))
-          .number("count", c.pleats())
+          .count("count", c.pleats())
           .number("pleatDepth", c.pleatDepth())
           .number("spacing", c.row().spacing())
           .number("mouth", c.row().mouth())
           .number("stop", c.row().stop())
-          .number("stretchNeeded", Double.isInfinite(c.stretchNeeded()) ? -1 : c.stretchNeeded())
+          .number("stretchNeeded", c.stretchNeeded())
           .end();
     }
     out.end();
