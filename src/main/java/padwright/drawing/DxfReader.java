@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -108,7 +109,7 @@ final class DxfReader {
   private void layer(Entity e) {
     boolean dark = groups.number(e, 62, 7) < 0;
     if (dark || (groups.flags(e, 70) & FROZEN) != 0) {
-      off.add(e.text(2, ""));
+      off.add(e.text(2, "").toLowerCase(Locale.ROOT));
     }
   }
 
@@ -163,7 +164,11 @@ final class DxfReader {
     if (groups.flags(e, 67) == 1) {
       return "in paper space";
     }
-    if (off.contains(e.text(8, ""))) {
+    if (groups.flags(e, 60) == 1) {
+      return "invisible";
+    }
+    // Names of layers are the same in capitals and small letters.
+    if (off.contains(e.text(8, "").toLowerCase(Locale.ROOT))) {
       return "its layer is off";
     }
     DxfShapes shapes = shapes();

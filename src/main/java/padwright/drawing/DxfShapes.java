@@ -61,8 +61,12 @@ final class DxfShapes {
   /** An arc from its first angle anticlockwise to its second, or a whole circle. */
   Chain arc(Entity e, Source source, boolean whole) {
     double from = whole ? 0 : groups.number(e, 50, 0);
-    double turn = whole ? 360 : groups.number(e, 51, 0) - from;
-    turn -= whole ? 0 : 360 * Math.floor(turn / 360);
+    double given = whole ? 360 : groups.number(e, 51, 0) - from;
+    double turn = given - 360 * Math.floor(given / 360);
+    if (turn == 0 && given != 0) {
+      // From 0 to 360, as a whole circle is written by some.
+      turn = 360;
+    }
     double radius = groups.number(e, 40, 0);
     if (!(radius > 0) || turn == 0) {
       throw budget.refuse(

@@ -52,14 +52,28 @@ public record TurnedThrough(
       return to.minus(from).unit();
     }
 
-    /** How long it is from its edge to the nearer of its tips. */
+    /**
+     * How long it is from its edge to the nearer of its tips, or to where nothing of it lies over
+     * its own edge any more: a tongue that slants hangs beside its wall from there.
+     */
     public double length() {
-      Vec2 in = along().left();
-      return Math.min(tipFrom.minus(from).dot(in), tipTo.minus(from).dot(in));
+      Vec2 u = along();
+      Vec2 in = u.left();
+      double width = to.distance(from);
+      double a = tipFrom.minus(from).dot(in);
+      double b = tipTo.minus(from).dot(in);
+      double before = tipFrom.minus(from).dot(u);
+      double past = width - tipTo.minus(from).dot(u);
+      double length = Math.min(a, b);
+      if (before > width) {
+        length = Math.min(length, a * width / before);
+      }
+      return past > width ? Math.min(length, b * width / past) : length;
     }
 
     /**
-     * Where its two sides are along its edge, at a depth from it; they pass each other at a tip.
+     * Where its two sides are along its edge, at a depth from it, as far as they lie over that
+     * edge; they pass each other at a tip.
      */
     public double[] sides(double depth) {
       Vec2 u = along();
@@ -69,7 +83,7 @@ public record TurnedThrough(
       Vec2 b = tipTo.minus(from);
       double left = a.dot(u) * depth / a.dot(in);
       double right = width + (b.dot(u) - width) * depth / b.dot(in);
-      return new double[] {left, right};
+      return new double[] {Math.max(0, left), Math.min(width, right)};
     }
 
     /** How wide it is at a depth from its edge; negative beyond its tip. */

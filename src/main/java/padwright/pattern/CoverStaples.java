@@ -6,6 +6,7 @@ import java.util.function.UnaryOperator;
 import padwright.cover.CornerPlan;
 import padwright.cover.CoverPlan;
 import padwright.cover.Gusset;
+import padwright.cover.Skeleton;
 import padwright.fastening.StaplePlan;
 import padwright.geometry.Path;
 import padwright.geometry.Polygons;
@@ -24,6 +25,9 @@ final class CoverStaples {
   private static final double CHORD_ERROR = 0.05;
 
   private static final double SAME = 1e-6;
+
+  /** A facet lies no further outside its rounding than this, mm. */
+  private static final double TOUCHES = 1;
 
   private final PadShape shape;
   private final CoverPlan cover;
@@ -120,13 +124,36 @@ final class CoverStaples {
         .orElseThrow();
   }
 
+  /**
+   * The flat strip of a pleated rounding that a staple goes through, the nearest: on the back
+   * strips meet where they are as far from it; null where the rounding is eased.
+   */
+  private Segment facet(Segment arc, Vec2 at) {
+    Segment best = null;
+    double least = arc.distanceTo(at) + TOUCHES;
+    for (Skeleton.Element e : cover.skeleton().elements()) {
+      if (e instanceof Skeleton.Side facet && facet.facet() && e.segment().distanceTo(at) < least) {
+        least = e.segment().distanceTo(at);
+        best = e.segment();
+      }
+    }
+    return best;
+  }
+
   private Vec2 flat(int side, Vec2 at) {
     Segment s = shape.outline().segments().get(side);
     TautPath path = shape.sections().path(shape.sideNames().get(side));
     double back = path.backStart();
     Vec2 foot;
     Vec2 out;
-    if (s.isArc()) {
+    Segment facet = s.isArc() && s.bulge() > 0 ? facet(s, at) : null;
+    if (facet != null) {
+      // Pleats make flat strips of a rounding; past its end a strip lies under the next one.
+      Vec2 along = facet.directionAt(0);
+      double t = at.minus(facet.start()).dot(along);
+      foot = facet.start().along(along, Math.max(0, Math.min(facet.length(), t)));
+      out = along.right();
+    } else if (s.isArc()) {
       Vec2 away = at.minus(s.centre()).unit();
       foot = s.centre().along(away, s.radius());
       out = s.bulge() > 0 ? away : away.times(-1);

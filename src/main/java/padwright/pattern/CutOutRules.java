@@ -17,17 +17,24 @@ import padwright.fastening.FittingPlan.Round;
 import padwright.fastening.TongueStaples;
 import padwright.fastening.TurnedBack;
 import padwright.fastening.TurnedThrough;
+import padwright.fastening.TurnedThrough.Tongue;
 import padwright.fastening.VentPlanner;
 import padwright.geometry.Bounds;
 import padwright.geometry.MovedIn;
 import padwright.geometry.Path;
 import padwright.geometry.PathGap;
+import padwright.geometry.Segment;
 import padwright.shape.PadShape;
 
 /** What cut-outs give cause to say. */
 final class CutOutRules {
   /** A strip that lines the walls laps over its own end by this, mm; own choice. */
   static final double LAP = 20;
+
+  private static final double SAME = 1e-6;
+
+  /** Parts of a wall's height in which bare places are summed. */
+  private static final int PARTS = 400;
 
   private static final String GEOMETRY = "geometry of the cut-out";
 
@@ -241,6 +248,14 @@ final class CutOutRules {
   private void reach(Opening o, TurnedThrough turned) {
     double shortBy = turned.needed() - turned.reach();
     double high = turned.needed();
+    double times = turned.needed() / Math.max(turned.reach(), SAME);
+    Bounds hole = o.hole().bounds();
+    String larger =
+        even(o)
+            ? text("%.1f wider both ways", 2 * shortBy)
+            : text(
+                "%.2f times as large, %.0f x %.0f",
+                times, Math.ceil(times * hole.width()), Math.ceil(times * hole.height()));
     findings.add(
         Finding.of(
             "cutout-reach",
@@ -254,10 +269,37 @@ final class CutOutRules {
             "mm",
             "length of the taut covering, and our own limit for the turn-under",
             text(
-                "Make the cut-out %.1f wider both ways, the foam %.1f thinner, leave the covering"
+                "Make the cut-out "
+                    + larger
+                    + ", the foam %.1f thinner, leave the covering"
                     + " whole, or sew a facing %.0f long and %.0f high, and seam allowances, to the"
                     + " covering round the cut-out",
-                2 * shortBy, shortBy, o.hole().length(), high)));
+                shortBy,
+                o.hole().length(),
+                high)));
+  }
+
+  /** Whether a hole is a rectangle or round: its tongues grow with it by half of what it does. */
+  private static boolean even(Opening o) {
+    List<Segment> sides = o.hole().segments();
+    Bounds b = o.hole().bounds();
+    boolean upright =
+        sides.size() == 4
+            && sides.stream().noneMatch(Segment::isArc)
+            && Math.abs(o.hole().area() - b.width() * b.height()) < SAME;
+    return upright || sides.stream().allMatch(Segment::isArc);
+  }
+
+  /** What a tongue leaves bare of the wall under its own edge: it narrows as it goes down. */
+  private static double bareBeside(Tongue t, double wall) {
+    double width = t.to().distance(t.from());
+    double bare = 0;
+    for (int k = 0; k < PARTS; k++) {
+      double depth = wall * (k + 0.5) / PARTS;
+      double covered = depth < t.length() ? Math.max(0, t.width(depth)) : 0;
+      bare += (width - covered) * wall / PARTS;
+    }
+    return bare;
   }
 
   /**
@@ -267,7 +309,11 @@ final class CutOutRules {
   private void bare(Opening o) {
     double wall = shape.section().top();
     double left = MovedIn.of(o.hole(), -wall).loops().stream().mapToDouble(Path::area).sum();
-    double area = Math.max(0, o.hole().length() * wall - (o.hole().area() - left));
+    boolean curved = o.hole().segments().stream().anyMatch(Segment::isArc);
+    double area =
+        curved || o.turned().isEmpty()
+            ? Math.max(0, o.hole().length() * wall - (o.hole().area() - left))
+            : o.turned().get().tongues().stream().mapToDouble(t -> bareBeside(t, wall)).sum();
     findings.add(
         Finding.of(
             "cutout-bare",

@@ -13,7 +13,7 @@ final class FitTrial {
   static final double OFFERED = 10;
 
   /** So many are worked out at most before it is plain that what is wrong is not the foam. */
-  private static final int TRIED = 60;
+  private static final int TRIED = 400;
 
   private static final double SAME = 1e-6;
 

@@ -19,6 +19,9 @@ final class HollowRules {
   /** A gusset that slants by less, mm, is sewn without a word: a stitch. */
   private static final double SLANTED = 2;
 
+  /** Stretches that differ by less look the same to a tenth of a per cent. */
+  private static final double ALIKE = 0.001;
+
   private static final String SOURCE = "2 tan(beta/2) (s - x), two mitres that part";
 
   private final PadSpec spec;
@@ -130,8 +133,11 @@ final class HollowRules {
         cannot
             ? "cannot be stretched round it, since the wall is deeper than its radius"
             : FindingRules.text(
-                "has to stretch %.1f %% along it and gives %.1f %%",
-                100 * c.stretchNeeded(), 100 * gives);
+                Math.abs(c.stretchNeeded() - gives) < ALIKE
+                    ? "has to stretch %.2f %% along it and gives %.2f %%"
+                    : "has to stretch %.1f %% along it and gives %.1f %%",
+                100 * c.stretchNeeded(),
+                100 * gives);
     return Finding.of(
         "hollow-stretch",
         takes ? NOTE : STOP,

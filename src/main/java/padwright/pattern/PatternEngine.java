@@ -107,6 +107,7 @@ public final class PatternEngine {
     FindingRules rules = new FindingRules(spec);
     rules.turnUnder(build.askedTurnUnder());
     rules.edge(shape);
+    findings.addAll(HoleRules.of(pad.base().holes(), shape));
     findings.addAll(OutlineRules.of(shape));
     findings.addAll(RunRules.of(pad, spec, shape));
     rules.refusedCorners(build.developer().refusals());

@@ -113,6 +113,29 @@ class DxfReaderTest {
             "1 POLYLINE on layer 0 (not flat)");
   }
 
+  private static DrawnOutline read(String content) {
+    byte[] text = entities(content).getBytes(StandardCharsets.UTF_8);
+    return DrawingReader.read("a.dxf", text, Optional.empty());
+  }
+
+  /** Group 50 = 0 and 51 = 360: a whole circle, as some write it. */
+  @Test
+  void anArcAllTheWayRoundIsACircle() {
+    DrawnOutline drawn = read("0 ARC 10 0 20 0 40 100 50 0 51 360");
+    assertThat(drawn.length()).isCloseTo(200, within(1e-3));
+    assertThat(Drawings.area(drawn)).isCloseTo(Math.PI * 100 * 100, within(1.0));
+  }
+
+  /** Group 60 = 1 is an object that is not shown. */
+  @Test
+  void whatIsInvisibleIsLeft() {
+    DrawnOutline drawn = read("0 CIRCLE 10 0 20 0 40 100 0 CIRCLE 60 1 10 0 20 0 40 20");
+    assertThat(drawn.openings()).isEmpty();
+    assertThat(drawn.report().left())
+        .extracting(DrawingReport.Count::words)
+        .containsExactly("1 CIRCLE (invisible)");
+  }
+
   private static InputRefused refused(String text) {
     try {
       DrawingReader.read("a.dxf", text.getBytes(StandardCharsets.UTF_8), Optional.empty());

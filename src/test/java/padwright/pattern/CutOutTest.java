@@ -128,6 +128,29 @@ class CutOutTest {
     assertThat(f.remedy()).contains("1.0 wider").contains("0.5 thinner");
   }
 
+  /**
+   * An L of 260 with arms of 120, its slits meeting at (60, 60): the tongue on the edge from (260,
+   * 120) to (120, 120) has its tip over x = 60, 200 along an edge of 140, so at depth 60 * 140 /
+   * 200 = 42 nothing of it lies over its own wall any more.
+   */
+  @Test
+  void aTongueThatSlantsAwayFromItsEdgeDoesNotReach() {
+    FittedPads p =
+        new FittedPads()
+            .cut(
+                Pads.free(
+                    new double[][] {
+                      {0, 0}, {260, 0}, {260, 120}, {120, 120}, {120, 260}, {0, 260}
+                    }),
+                0,
+                0);
+    p.pads.outline = Pads.rectangle(700, 500);
+    p.pads.foam = List.of(Pads.layer(25, 0));
+    Finding f = only(p.run(), "cutout-reach");
+    assertThat(f.level()).isEqualTo(Level.STOP);
+    assertThat(f.value().orElseThrow()).isCloseTo(42, within(0.5));
+  }
+
   @Test
   void aThickPadNeedsAWiderCutOut() {
     FittedPads p = new FittedPads().cut(Pads.rectangle(150, 90), 0, 0);

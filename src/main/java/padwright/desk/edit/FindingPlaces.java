@@ -15,6 +15,7 @@ public final class FindingPlaces {
           Map.entry("staple-", "staples.leg"),
           Map.entry("turn-under", "cover.turnUnder"),
           Map.entry("edge-meets", "edge"),
+          Map.entry("hole-", "base.holes[0].x"),
           Map.entry("outline-kinks", "base.outline"),
           Map.entry("dome-", "edge"),
           Map.entry("corners-close", "cover.turnUnder"),
