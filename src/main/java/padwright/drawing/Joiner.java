@@ -1,8 +1,10 @@
 package padwright.drawing;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -122,6 +124,8 @@ final class Joiner {
         }
       }
     }
+    boolean[] loose = loose(pairs, chains.size());
+    pairs.removeIf(p -> loose[p.a() / 2] || loose[p.b() / 2]);
     pairs.sort(Comparator.comparingDouble(Pair::apart));
     int[] other = new int[2 * chains.size()];
     Arrays.fill(other, -1);
@@ -132,6 +136,46 @@ final class Joiner {
       }
     }
     return other;
+  }
+
+  /**
+   * Chains that lie on no loop: one with an end that meets none, and then those that only it met. A
+   * stray line at a corner would else take the place of a side, if it was drawn first.
+   */
+  private static boolean[] loose(List<Pair> pairs, int chains) {
+    List<List<Integer>> meets = new ArrayList<>();
+    int[] left = new int[2 * chains];
+    for (int e = 0; e < 2 * chains; e++) {
+      meets.add(new ArrayList<>());
+    }
+    for (Pair p : pairs) {
+      meets.get(p.a()).add(p.b());
+      meets.get(p.b()).add(p.a());
+      left[p.a()]++;
+      left[p.b()]++;
+    }
+    boolean[] loose = new boolean[chains];
+    Deque<Integer> next = new ArrayDeque<>();
+    for (int e = 0; e < 2 * chains; e++) {
+      if (left[e] == 0) {
+        next.add(e / 2);
+      }
+    }
+    while (!next.isEmpty()) {
+      int chain = next.remove();
+      if (loose[chain]) {
+        continue;
+      }
+      loose[chain] = true;
+      for (int e = 2 * chain; e <= 2 * chain + 1; e++) {
+        for (int o : meets.get(e)) {
+          if (--left[o] == 0) {
+            next.add(o / 2);
+          }
+        }
+      }
+    }
+    return loose;
   }
 
   private static List<Long> cell(Vec2 p, int right, int up) {

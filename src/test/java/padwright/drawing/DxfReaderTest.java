@@ -136,6 +136,23 @@ class DxfReaderTest {
         .containsExactly("1 CIRCLE (invisible)");
   }
 
+  /** A rectangle of four lines and a stray one at its corner, which may stand first or last. */
+  @Test
+  void aStrayLineAtACornerDoesNotPartTheOutline() {
+    String box =
+        "0 LINE 10 0 20 0 11 300 21 0 0 LINE 10 300 20 0 11 300 21 200"
+            + " 0 LINE 10 300 20 200 11 0 21 200 0 LINE 10 0 20 200 11 0 21 0";
+    String stray = "0 LINE 10 0 20 0 11 -50 21 -50";
+    for (String content : new String[] {box + " " + stray, stray + " " + box}) {
+      DrawnOutline drawn = read(content);
+      assertThat(drawn.length()).isEqualTo(300);
+      assertThat(drawn.outline().points()).hasSize(4);
+      assertThat(drawn.report().left())
+          .extracting(DrawingReport.Count::words)
+          .containsExactly("1 LINE (open: an end meets no other)");
+    }
+  }
+
   private static InputRefused refused(String text) {
     try {
       DrawingReader.read("a.dxf", text.getBytes(StandardCharsets.UTF_8), Optional.empty());
