@@ -196,6 +196,7 @@ class ConstantsAgreeTest {
           "pattern.CoverStaples#CHORD_ERROR",
           "pattern.CoverStaples#SAME",
           "pattern.CoverStaples#TOUCHES",
+          "pattern.CoverStaples#BOTH",
           "pattern.CutOutRules#SAME",
           "pattern.HollowRules#ALIKE",
           "pattern.DryFit#SAID",

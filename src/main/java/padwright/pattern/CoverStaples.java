@@ -1,6 +1,7 @@
 package padwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import padwright.cover.CornerPlan;
@@ -29,6 +30,9 @@ final class CoverStaples {
   /** A facet lies no further outside its rounding than this, mm. */
   private static final double TOUCHES = 1;
 
+  /** As near to two strips, mm, a staple holds both. */
+  private static final double BOTH = 0.01;
+
   private final PadShape shape;
   private final CoverPlan cover;
   private final List<Vec2> trim;
@@ -50,7 +54,7 @@ final class CoverStaples {
     int number = 1;
     for (StaplePlan.Position p : staples.positions()) {
       int side = side(p);
-      if (side >= 0) {
+      if (side >= 0 && !betweenFacets(side, p.at())) {
         Vec2 flat = flat(side, p.at());
         if (Polygons.contains(trim, flat) && !onGusset(side, flat)) {
           Path crown = Path.line(flat, flat.along(Vec2.polar(p.angle()), 1));
@@ -125,19 +129,26 @@ final class CoverStaples {
   }
 
   /**
-   * The flat strip of a pleated rounding that a staple goes through, the nearest: on the back
-   * strips meet where they are as far from it; null where the rounding is eased.
+   * The flat strips of a pleated rounding beside a staple, the nearest first: on the back strips
+   * meet where they are as far from it. None where the rounding is eased.
    */
-  private Segment facet(Segment arc, Vec2 at) {
-    Segment best = null;
-    double least = arc.distanceTo(at) + TOUCHES;
-    for (Skeleton.Element e : cover.skeleton().elements()) {
-      if (e instanceof Skeleton.Side facet && facet.facet() && e.segment().distanceTo(at) < least) {
-        least = e.segment().distanceTo(at);
-        best = e.segment();
-      }
+  private List<Segment> facets(Segment arc, Vec2 at) {
+    if (!arc.isArc() || arc.bulge() < 0) {
+      return List.of();
     }
-    return best;
+    double most = arc.distanceTo(at) + TOUCHES;
+    return cover.skeleton().elements().stream()
+        .filter(e -> e instanceof Skeleton.Side facet && facet.facet())
+        .map(Skeleton.Element::segment)
+        .filter(s -> s.distanceTo(at) < most)
+        .sorted(Comparator.comparingDouble(s -> s.distanceTo(at)))
+        .toList();
+  }
+
+  /** Whether a staple goes through the end of one strip and the next, under a pleat. */
+  private boolean betweenFacets(int side, Vec2 at) {
+    List<Segment> facets = facets(shape.outline().segments().get(side), at);
+    return facets.size() > 1 && facets.get(1).distanceTo(at) - facets.get(0).distanceTo(at) < BOTH;
   }
 
   private Vec2 flat(int side, Vec2 at) {
@@ -146,8 +157,9 @@ final class CoverStaples {
     double back = path.backStart();
     Vec2 foot;
     Vec2 out;
-    Segment facet = s.isArc() && s.bulge() > 0 ? facet(s, at) : null;
-    if (facet != null) {
+    List<Segment> facets = facets(s, at);
+    if (!facets.isEmpty()) {
+      Segment facet = facets.get(0);
       // Pleats make flat strips of a rounding; past its end a strip lies under the next one.
       Vec2 along = facet.directionAt(0);
       double t = at.minus(facet.start()).dot(along);
