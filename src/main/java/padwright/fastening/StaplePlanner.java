@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -244,10 +245,12 @@ public final class StaplePlanner {
     for (Place p : places) {
       rows.computeIfAbsent(p.side(), k -> new ArrayList<>()).add(p);
     }
-    for (String side : shape.sideNames()) {
+    for (String side : rows.keySet()) {
       List<Place> row = new ArrayList<>(rows.getOrDefault(side, List.of()));
       // In their order round the edge: along one direction a bow of over a quarter turn comes back.
-      row.sort(Comparator.comparingDouble(p -> along(side, p.at())));
+      Map<Place, Double> along = new IdentityHashMap<>();
+      row.forEach(p -> along.put(p, along(side, p.at())));
+      row.sort(Comparator.comparingDouble(along::get));
       largest = Math.max(largest, widest(row));
     }
     return largest;

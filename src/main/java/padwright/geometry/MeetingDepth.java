@@ -21,7 +21,7 @@ public final class MeetingDepth {
    */
   public static double upTo(Path outline, double asked) {
     boolean convex = Offset.convex(outline);
-    double most = Math.min(asked, Necks.narrowest(outline, !convex) / 2);
+    double most = Math.min(asked, Necks.narrowest(outline, !convex, 2 * asked) / 2);
     // At its very meeting a strip's edge has no area left.
     if (whole(outline, convex, most - NEAR)) {
       return most;

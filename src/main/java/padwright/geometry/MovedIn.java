@@ -47,8 +47,18 @@ public record MovedIn(List<Path> loops, Optional<Vec2> usedUp) {
     return of(outline, each, each);
   }
 
+  /** Only what is left, where it does not matter whether a place of it is lost. */
+  public static List<Path> loops(Path outline, double distance) {
+    double[] each = new double[outline.segments().size()];
+    Arrays.fill(each, distance);
+    return Offset.all(outline, each, each);
+  }
+
   /** The same with a distance for each end of each segment. */
   public static MovedIn of(Path outline, double[] starts, double[] ends) {
+    if (Arrays.stream(starts).allMatch(d -> d == 0) && Arrays.stream(ends).allMatch(d -> d == 0)) {
+      return new MovedIn(List.of(outline), Optional.empty());
+    }
     List<Path> loops = Offset.all(outline, starts, ends);
     if (loops.size() != 1 || Arrays.stream(starts).anyMatch(d -> d > 0)) {
       return new MovedIn(loops, Optional.empty());

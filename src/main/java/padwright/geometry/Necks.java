@@ -35,7 +35,12 @@ public final class Necks {
    * @param arcs whether curves count; if not, only straight sides face each other
    */
   public static double narrowest(Path outline, boolean arcs) {
-    return least(outline, arcs, new double[outline.segments().size()]);
+    return narrowest(outline, arcs, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same; a width over {@code most} does not matter, and is given as that. */
+  static double narrowest(Path outline, boolean arcs, double most) {
+    return least(outline, arcs, new double[outline.segments().size()], most);
   }
 
   /**
@@ -45,15 +50,15 @@ public final class Necks {
    * @param depths how far each side's strip reaches in
    */
   public static double room(Path outline, double[] depths) {
-    return least(outline, true, depths);
+    return least(outline, true, depths, Double.POSITIVE_INFINITY);
   }
 
-  private static double least(Path outline, boolean arcs, double[] depths) {
+  private static double least(Path outline, boolean arcs, double[] depths, double most) {
     List<Segment> segments = outline.segments();
     Bounds all = outline.bounds();
     double reach = all.width() + all.height();
     double deepest = Arrays.stream(depths).max().orElse(0);
-    double least = Double.POSITIVE_INFINITY;
+    double least = most;
     Boxes boxes = Boxes.of(segments);
     for (int i = 0; i < segments.size(); i++) {
       Segment s = segments.get(i);
@@ -64,7 +69,8 @@ public final class Necks {
       for (int k = 0; k <= steps; k++) {
         double at = Math.min(1 - END, Math.max(END, (double) k / steps));
         Vec2 p = s.pointAt(at);
-        double far = Math.min(reach, 2 * (Math.max(0, least) + depths[i] + deepest));
+        // What lies further than the least room so far is of no interest.
+        double far = Math.min(reach, Math.max(0, least) + depths[i] + deepest + STEP);
         Segment ray = Segment.line(p, p.along(s.directionAt(at).left(), far));
         least = Math.min(least, room(segments, boxes, i, ray, arcs, depths));
       }

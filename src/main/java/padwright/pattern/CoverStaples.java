@@ -37,6 +37,7 @@ final class CoverStaples {
   private final CoverPlan cover;
   private final List<Vec2> trim;
   private final UnaryOperator<Path> stretched;
+  private final List<Segment> strips;
 
   /**
    * @param stretched takes a line of the cover to the blank that is cut smaller for stretch
@@ -46,6 +47,11 @@ final class CoverStaples {
     this.cover = cover;
     this.trim = cover.trim().flattened(CHORD_ERROR);
     this.stretched = stretched;
+    strips =
+        cover.skeleton().elements().stream()
+            .filter(e -> e instanceof Skeleton.Side facet && facet.facet())
+            .map(Skeleton.Element::segment)
+            .toList();
   }
 
   /** In the order and with the numbers of the base's. */
@@ -137,12 +143,14 @@ final class CoverStaples {
       return List.of();
     }
     double most = arc.distanceTo(at) + TOUCHES;
-    return cover.skeleton().elements().stream()
-        .filter(e -> e instanceof Skeleton.Side facet && facet.facet())
-        .map(Skeleton.Element::segment)
-        .filter(s -> s.distanceTo(at) < most)
-        .sorted(Comparator.comparingDouble(s -> s.distanceTo(at)))
-        .toList();
+    List<Segment> near = new ArrayList<>();
+    for (Segment s : strips) {
+      if (s.distanceTo(at) < most) {
+        near.add(s);
+      }
+    }
+    near.sort(Comparator.comparingDouble(s -> s.distanceTo(at)));
+    return near;
   }
 
   /** Whether a staple goes through the end of one strip and the next, under a pleat. */

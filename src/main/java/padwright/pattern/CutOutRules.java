@@ -308,7 +308,7 @@ final class CutOutRules {
    */
   private void bare(Opening o) {
     double wall = shape.section().top();
-    double left = MovedIn.of(o.hole(), -wall).loops().stream().mapToDouble(Path::area).sum();
+    double left = MovedIn.loops(o.hole(), -wall).stream().mapToDouble(Path::area).sum();
     boolean curved = o.hole().segments().stream().anyMatch(Segment::isArc);
     double area =
         curved || o.turned().isEmpty()

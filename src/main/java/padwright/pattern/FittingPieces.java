@@ -147,7 +147,7 @@ final class FittingPieces {
 
   /** The line so far inside a hole; several where it comes apart. */
   private List<Path> inside(Opening o, double by) {
-    return MovedIn.of(o.hole(), -by).loops().stream().map(this::stretched).toList();
+    return MovedIn.loops(o.hole(), -by).stream().map(this::stretched).toList();
   }
 
   private Path stretched(Path p) {
@@ -160,7 +160,7 @@ final class FittingPieces {
       outside(o, spec.dustCoverInset()).ifPresent(p -> lines.add(line(LineKind.FOLD, p)));
       // Where a hole is smaller than the turn, what there is is turned.
       double by = spec.dustCoverInset() - spec.dustCoverTurn();
-      List<Path> cut = by < 0 ? MovedIn.of(o.hole(), by).loops() : outside(o, by).stream().toList();
+      List<Path> cut = by < 0 ? MovedIn.loops(o.hole(), by) : outside(o, by).stream().toList();
       inner.addAll(cut.isEmpty() ? List.of(o.hole()) : cut);
       points.add(area(o.hole(), o.name()));
     }

@@ -117,7 +117,7 @@ final class MountingRules {
 
   /** Into how many pieces the back comes so far inside its edge. */
   private int pieces(double in) {
-    return in > 0 ? MovedIn.of(shape.outline(), -in).loops().size() : 1;
+    return in > 0 ? MovedIn.loops(shape.outline(), -in).size() : 1;
   }
 
   private void screw(

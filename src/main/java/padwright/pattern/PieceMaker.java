@@ -271,7 +271,7 @@ final class PieceMaker {
 
   /** Its finished edge inside the base's; its own edge turned under beyond that. */
   private Optional<PatternPiece> dustCover() {
-    List<Path> folds = MovedIn.of(shape.outline(), -spec.dustCoverInset()).loops();
+    List<Path> folds = MovedIn.loops(shape.outline(), -spec.dustCoverInset());
     Optional<Path> cut = Offset.by(shape.outline(), spec.dustCoverTurn() - spec.dustCoverInset());
     if (folds.isEmpty() || cut.isEmpty()) {
       return Optional.empty();
