@@ -67,13 +67,8 @@ record CornerSite(
     };
   }
 
-  /** Every turning place of an outline, anticlockwise. */
-  static List<CornerSite> of(Path outline, List<String> names) {
-    return of(outline, names, (a, b) -> true);
-  }
-
   /**
-   * The same, where a chain ends as well between arcs that are not alike.
+   * Every turning place of an outline, anticlockwise; a chain ends where two arcs are not alike.
    *
    * @param alike whether the covering ends along two sides in one way
    */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -245,7 +246,7 @@ public final class StaplePlanner {
     for (Place p : places) {
       rows.computeIfAbsent(p.side(), k -> new ArrayList<>()).add(p);
     }
-    for (String side : rows.keySet()) {
+    for (String side : new LinkedHashSet<>(shape.sideNames())) {
       List<Place> row = new ArrayList<>(rows.getOrDefault(side, List.of()));
       // In their order round the edge: along one direction a bow of over a quarter turn comes back.
       Map<Place, Double> along = new IdentityHashMap<>();

@@ -3,7 +3,7 @@ package padwright.geometry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntBinaryOperator;
+import java.util.function.BiPredicate;
 
 /**
  * Finds the curves of a closed outline that were drawn as chords, and lays arcs through their ends.
@@ -18,19 +18,19 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
   /** Fewer chords fix no circle that could be checked: four points. */
   private static final int FEWEST = 3;
 
-  /** Chords that turn more, radians (10 degrees), are sides that meet in a corner; own choice. */
-  static final double MOST_TURN = Math.toRadians(10);
+  /** Chords that turn more, degrees, are sides that meet in a corner; own choice. */
+  private static final double MOST_DEGREES = 10;
 
   /** Ends given to a thousandth of a mm turn a short chord by as much, radians. */
   private static final double ROUNDED = 1e-3;
 
   /** A chord further from its arc, mm, is a side; own choice. */
-  static final double MOST_OFF = 1;
+  private static final double MOST_OFF = 1;
 
   /**
    * Points may lie off their circle by this, mm: what loose ends of a drawing are joined within.
    */
-  static final double ON_CIRCLE = 0.1;
+  private static final double ON_CIRCLE = 0.1;
 
   /** An arc bows by so many times what its points are off it, or it may be another. */
   private static final double SURE = 10;
@@ -65,9 +65,9 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
 
   /**
    * @param outline closed, anticlockwise
-   * @param alike 1 where two neighbours may be parts of one curve, else 0
+   * @param alike whether two neighbours may be parts of one curve
    */
-  public static ChordArcs of(Path outline, IntBinaryOperator alike) {
+  public static ChordArcs of(Path outline, BiPredicate<Integer, Integer> alike) {
     return new Search(outline.segments(), alike).result(outline);
   }
 
@@ -75,7 +75,7 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
     private final List<Segment> sides;
     private final boolean[] goesOn;
 
-    Search(List<Segment> sides, IntBinaryOperator alike) {
+    Search(List<Segment> sides, BiPredicate<Integer, Integer> alike) {
       this.sides = sides;
       int n = sides.size();
       goesOn = new boolean[n];
@@ -89,8 +89,8 @@ public record ChordArcs(Path path, List<Run> runs, double error) {
             !a.isArc()
                 && !b.isArc()
                 && Math.abs(turn) > Offset.SMOOTH
-                && Math.abs(turn) <= MOST_TURN + ROUNDED
-                && alike.applyAsInt(i, (i + 1) % n) == 1;
+                && Math.abs(turn) <= Math.toRadians(MOST_DEGREES) + ROUNDED
+                && alike.test(i, (i + 1) % n);
       }
     }
 

@@ -1,6 +1,5 @@
 package padwright.geometry;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -131,6 +130,6 @@ public record MovedIn(List<Path> loops, Optional<Vec2> usedUp) {
     if (path.segments().stream().anyMatch(s -> s.distanceTo(p) <= LOST)) {
       return true;
     }
-    return Polygons.contains(new ArrayList<>(path.flattened(CHORD)), p);
+    return Polygons.contains(path.flattened(CHORD), p);
   }
 }

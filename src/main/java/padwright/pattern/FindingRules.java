@@ -120,13 +120,12 @@ final class FindingRules {
         cover.overlaps()
             || wrap.bareArea() > 0
             || wrap.worstShort() > WrapProof.SHORTFALL + ROUNDING;
-    List<CloseCorners.Pair> all = CloseCorners.of(cover, ends);
+    // Beside a hollow corner the proof decides whether the strip that is left is enough.
     List<CloseCorners.Pair> close =
-        all.stream().filter(CloseCorners.Pair::hollow).filter(p -> fails).toList();
+        CloseCorners.of(cover, ends).stream().filter(p -> fails || !p.hollow()).toList();
     findings.addAll(HollowRules.close(close));
-    findings.addAll(HollowRules.close(all.stream().filter(p -> !p.hollow()).toList()));
     // Where corners are too close that is why, and a larger cover would be no remedy.
-    boolean explained = !close.isEmpty();
+    boolean explained = close.stream().anyMatch(CloseCorners.Pair::hollow);
     if (cover.overlaps() && !explained) {
       findings.add(HollowRules.overlaps());
     }

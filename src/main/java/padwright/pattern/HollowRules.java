@@ -19,6 +19,9 @@ final class HollowRules {
   /** A gusset that slants by less, mm, is sewn without a word: a stitch. */
   private static final double SLANTED = 2;
 
+  /** From this part of what they need, the folds of two corners can be laid on each other; own. */
+  private static final double OVERLAP = 0.5;
+
   /** Stretches that differ by less look the same to a tenth of a per cent. */
   private static final double ALIKE = 0.001;
 
@@ -73,7 +76,7 @@ final class HollowRules {
     List<Finding> findings = new ArrayList<>();
     for (CloseCorners.Pair p : pairs) {
       // Folds that only overlap can be laid on each other; of less than half nothing lies flat.
-      boolean folds = !p.hollow() && p.apart() >= p.needed() / 2;
+      boolean folds = !p.hollow() && p.apart() >= OVERLAP * p.needed();
       findings.add(
           Finding.of(
               "corners-close",

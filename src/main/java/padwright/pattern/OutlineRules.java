@@ -17,6 +17,9 @@ import padwright.shape.PadShape;
  * each other than the covering is wide from face to trim line, turn it as one corner would.
  */
 final class OutlineRules {
+  /** Kinks that turn so many times what a corner does are a stop; own choice. */
+  private static final double LARGE = 2;
+
   private final List<Segment> segments;
   private final List<String> names;
   private final double reach;
@@ -38,7 +41,7 @@ final class OutlineRules {
     List<Finding> findings = new ArrayList<>();
     for (Kinks k : worst()) {
       double degrees = Math.toDegrees(Math.abs(k.turn()));
-      boolean large = Math.abs(k.turn()) > 2 * Outlines.CORNER;
+      boolean large = Math.abs(k.turn()) > LARGE * Outlines.CORNER;
       findings.add(
           Finding.of(
               "outline-kinks",

@@ -27,10 +27,8 @@ import padwright.shape.PadShape;
 final class RunRules {
   private static final String OWN = "own choice";
 
-  /**
-   * Sides that face each other less squarely, radians (45 degrees), still pull against each other.
-   */
-  private static final double HALF_TURN = Math.toRadians(45);
+  /** Sides that face each other less squarely, degrees, still pull against each other. */
+  private static final double SPLAY = 45;
 
   /** Where along a side it is asked which way it faces. */
   private static final double[] ACROSS = {0, 0.25, 0.5, 0.75, 1};
@@ -113,7 +111,7 @@ final class RunRules {
       double next = k + 1 < held.size() ? held.get(k + 1) : held.get(0) + 2 * Math.PI;
       widest = Math.max(widest, next - held.get(k));
     }
-    return widest > Math.PI + HALF_TURN;
+    return widest > Math.PI + Math.toRadians(SPLAY);
   }
 
   private static Finding allOpen(PadShape shape) {

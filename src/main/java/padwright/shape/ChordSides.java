@@ -22,8 +22,7 @@ public record ChordSides(Outlines.Named outline, int chords, int arcs, double er
     List<String> names = drawn.names();
     ChordArcs read =
         ChordArcs.of(
-            drawn.path(),
-            (a, b) -> run.apply(names.get(a)).equals(run.apply(names.get(b))) ? 1 : 0);
+            drawn.path(), (a, b) -> run.apply(names.get(a)).equals(run.apply(names.get(b))));
     if (read.chords() == 0) {
       return new ChordSides(drawn, 0, 0, 0);
     }

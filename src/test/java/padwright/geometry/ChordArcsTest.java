@@ -23,7 +23,7 @@ class ChordArcsTest {
   }
 
   private static ChordArcs read(Path path) {
-    return ChordArcs.of(path, (a, b) -> 1);
+    return ChordArcs.of(path, (a, b) -> true);
   }
 
   /** Each chord leaves its arc by r (1 - cos(turn / 2)). */
@@ -116,7 +116,7 @@ class ChordArcsTest {
   /** A third neighbour that is said to be of another kind parts the arc. */
   @Test
   void whatIsNotAlikeIsNeverJoined() {
-    ChordArcs read = ChordArcs.of(halfRound(20), (a, b) -> a == 10 ? 0 : 1);
+    ChordArcs read = ChordArcs.of(halfRound(20), (a, b) -> a != 10);
 
     assertThat(read.arcs()).isEqualTo(2);
     assertThat(read.runs()).extracting(ChordArcs.Run::count).containsExactly(1, 10, 10, 1, 1);

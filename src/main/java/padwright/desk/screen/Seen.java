@@ -1,7 +1,5 @@
 package padwright.desk.screen;
 
-import java.util.List;
-
 /** Remembers what a pane was last drawn from, so that it is drawn again only for something new. */
 final class Seen {
   private Object[] last = {};
@@ -18,6 +16,6 @@ final class Seen {
 
   /** The next look is taken for a new one. */
   void forget() {
-    last = List.of().toArray();
+    last = new Object[0];
   }
 }
