@@ -4,16 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import padwright.cover.CornerPlan;
 import padwright.design.Finding;
-import padwright.design.WrappedPad.Run;
 import padwright.design.WrappedPad.Treatment;
 import padwright.geometry.Vec2;
 
@@ -100,14 +97,7 @@ class ChordCurvesTest {
         java.util.stream.IntStream.rangeClosed(2, 33)
             .mapToObj(k -> "side " + k)
             .toArray(String[]::new);
-    pads.runs =
-        List.of(
-            new Run(
-                Arrays.asList(sides),
-                Optional.empty(),
-                OptionalDouble.of(30),
-                OptionalDouble.empty(),
-                Optional.empty()));
+    pads.runs = List.of(Pads.turned(30, sides));
     PartResult part = pads.run();
 
     assertThat(part.shape().sideNames())

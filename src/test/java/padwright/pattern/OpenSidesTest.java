@@ -2,9 +2,7 @@ package padwright.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +11,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import padwright.cover.CornerPlan;
 import padwright.design.Finding;
 import padwright.design.WrappedPad.Open;
-import padwright.design.WrappedPad.Run;
 import padwright.design.WrappedPad.Treatment;
 
 /** Sides left bare or glued, beside corners of any angle and on curves: buildable, so no stop. */
@@ -23,14 +20,7 @@ class OpenSidesTest {
     pads.outline = Pads.free(points);
     pads.covering = covering;
     pads.coverThickness = OptionalDouble.empty();
-    pads.runs =
-        List.of(
-            new Run(
-                Arrays.asList(sides.split(",")),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.of(open)));
+    pads.runs = List.of(Pads.open(open, sides.split(",")));
     return pads.run();
   }
 
@@ -146,14 +136,7 @@ class OpenSidesTest {
             });
     pads.covering = "woven-wool";
     pads.coverThickness = OptionalDouble.empty();
-    pads.runs =
-        List.of(
-            new Run(
-                List.of(side),
-                Optional.empty(),
-                OptionalDouble.of(30),
-                OptionalDouble.empty(),
-                Optional.empty()));
+    pads.runs = List.of(Pads.turned(30, side));
     PartResult part = pads.run();
 
     assertThat(stops(part)).isEmpty();

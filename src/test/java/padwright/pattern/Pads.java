@@ -93,6 +93,26 @@ public final class Pads {
         List.of(sides), edge, OptionalDouble.empty(), overhang, Optional.empty());
   }
 
+  /** A run with a turn-under of its own. */
+  public static WrappedPad.Run turned(double turnUnder, String... sides) {
+    return new WrappedPad.Run(
+        List.of(sides),
+        Optional.empty(),
+        OptionalDouble.of(turnUnder),
+        OptionalDouble.empty(),
+        Optional.empty());
+  }
+
+  /** A run that is not turned under. */
+  public static WrappedPad.Run open(WrappedPad.Open open, String... sides) {
+    return new WrappedPad.Run(
+        List.of(sides),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.of(open));
+  }
+
   /** A seat of 400 x 300 with runs of its own. */
   public static Pads seat(WrappedPad.Run... runs) {
     Pads pads = new Pads();

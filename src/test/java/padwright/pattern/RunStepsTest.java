@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import padwright.cover.WrapProof;
 import padwright.design.Finding;
-import padwright.design.WrappedPad.Run;
 
 /**
  * A run may begin where the outline does not turn: the cut line steps there by the difference of
@@ -24,14 +22,7 @@ class RunStepsTest {
     pads.covering = "woven-wool";
     pads.coverThickness = OptionalDouble.empty();
     pads.foam = List.of(Pads.layer(20, 0));
-    pads.runs =
-        List.of(
-            new Run(
-                List.of(side),
-                Optional.empty(),
-                OptionalDouble.of(turnUnder),
-                OptionalDouble.empty(),
-                Optional.empty()));
+    pads.runs = List.of(Pads.turned(turnUnder, side));
     return pads;
   }
 

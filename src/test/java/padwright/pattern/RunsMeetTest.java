@@ -5,28 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import padwright.design.Finding;
 import padwright.design.OutlineShape;
 import padwright.design.WrappedPad.Open;
-import padwright.design.WrappedPad.Run;
 
 /** A run's own turn-under has room up to the one that faces it; rooms worked out by hand. */
 class RunsMeetTest {
   private static Optional<Finding> meets(OutlineShape outline, double turnUnder, String side) {
     Pads pads = new Pads();
     pads.outline = outline;
-    pads.runs =
-        List.of(
-            new Run(
-                List.of(side),
-                Optional.empty(),
-                OptionalDouble.of(turnUnder),
-                OptionalDouble.empty(),
-                Optional.empty()));
+    pads.runs = List.of(Pads.turned(turnUnder, side));
     return pads.run().findings().stream()
         .filter(f -> f.rule().equals("run-turn-under-meets"))
         .findFirst();
@@ -76,14 +67,7 @@ class RunsMeetTest {
   @CsvSource({"BARE, STOP", "GLUED, CAUTION"})
   void aPartOpenAllRoundSaysWhatHoldsIt(Open open, Finding.Level level) {
     Pads pads = new Pads();
-    pads.runs =
-        List.of(
-            new Run(
-                List.of("front", "right", "back", "left"),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.of(open)));
+    pads.runs = List.of(Pads.open(open, "front", "right", "back", "left"));
     PartResult part = pads.run();
 
     assertThat(part.findings())
