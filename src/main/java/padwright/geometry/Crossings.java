@@ -19,9 +19,6 @@ public final class Crossings {
   /** A piece to this length, mm, is a point: over it, its neighbours would seem to touch. */
   private static final double POINT = 10 * Intersections.TOUCH;
 
-  /** Neighbours that overlap by their joint over less, mm, are one line to any knife. */
-  private static final double MOST_BLUR = 0.01;
-
   private Crossings() {}
 
   /**
@@ -111,22 +108,15 @@ public final class Crossings {
     }
     Vec2 joint = after ? a.segment().end() : a.segment().start();
     List<Vec2> points = new ArrayList<>(Intersections.besides(a.segment(), b.segment(), joint));
-    double blur = after ? blur(a.segment(), b.segment()) : blur(b.segment(), a.segment());
-    points.removeIf(p -> after && nearJoint(p, a.segment().end(), b.segment().start(), blur));
+    points.removeIf(p -> after && nearJoint(p, a.segment().end(), b.segment().start()));
     // Where two segments make the whole path they share both joints.
-    points.removeIf(p -> before && nearJoint(p, a.segment().start(), b.segment().end(), blur));
+    points.removeIf(p -> before && nearJoint(p, a.segment().start(), b.segment().end()));
     return points;
   }
 
-  /** How far from their joint two neighbours that all but touch there seem to meet. */
-  private static double blur(Segment from, Segment to) {
-    double kink = Math.abs(from.directionAt(1).cross(to.directionAt(0)));
-    return Math.min(MOST_BLUR, Intersections.TOUCH / Math.max(kink, Intersections.TOUCH));
-  }
-
   /** Whether a point is where two neighbours meet, the points between them counted in. */
-  private static boolean nearJoint(Vec2 p, Vec2 one, Vec2 other, double blur) {
-    double reach = 2 * (one.distance(other) + Intersections.TOUCH) + blur;
+  private static boolean nearJoint(Vec2 p, Vec2 one, Vec2 other) {
+    double reach = 2 * (one.distance(other) + Intersections.TOUCH);
     return p.distance(one) <= reach;
   }
 
